@@ -1,0 +1,2 @@
+var builder = WebApplication.CreateBuilder(args);
+builder.Build().Run();
