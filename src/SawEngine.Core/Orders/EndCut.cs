@@ -1,0 +1,30 @@
+using SawEngine.Core.Quantities;
+
+namespace SawEngine.Core.Orders;
+
+/// <summary>
+/// One end of a piece: the inclination of its face against the plane square to the bar.
+/// An angle is positive where the face lies farther along the bar, toward the second end, at the top (<paramref name="HeightAngle"/>)
+/// or on the right-hand side looking along the bar from first to second end (<paramref name="WidthAngle"/>).
+/// Two facing ends with equal angles are therefore parallel, and a piece turned end for end keeps its angles.
+/// </summary>
+/// <param name="HeightAngle">Angle in the plane of the section's height.</param>
+/// <param name="WidthAngle">Angle in the plane of the section's width.</param>
+public readonly record struct EndCut(Angle HeightAngle, Angle WidthAngle)
+{
+    /// <summary>A square end; the default value.</summary>
+    public static readonly EndCut Square;
+
+    /// <summary>Whether the face is square to the bar.</summary>
+    public bool IsSquare => HeightAngle.Millidegrees == 0 && WidthAngle.Millidegrees == 0;
+
+    /// <summary>Whether the face is inclined in both planes.</summary>
+    public bool IsCompound => HeightAngle.Millidegrees != 0 && WidthAngle.Millidegrees != 0;
+
+    /// <summary>How much longer a cut is along the bar than square to itself: sqrt(1 + tan² a + tan² b).</summary>
+    internal double AlongBar => Math.Sqrt(1 + HeightAngle.Tangent * HeightAngle.Tangent + WidthAngle.Tangent * WidthAngle.Tangent);
+
+    /// <summary>Length that a kerf takes along the bar: kerf × sqrt(1 + tan² a + tan² b), rounded up to the computed grid; the kerf itself where square.</summary>
+    public Length KerfAlongBar(Length kerf) =>
+        IsSquare ? kerf : Length.RoundUpToGrid(kerf.ApproximateMillimeters * AlongBar);
+}

@@ -1,0 +1,42 @@
+using SawEngine.Core.Grades;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
+
+namespace SawEngine.Core.Orders;
+
+/// <summary>A number of equal pieces that are wanted.</summary>
+public sealed record OrderLine
+{
+    /// <summary>Order and line.</summary>
+    public required PieceRef Ref { get; init; }
+
+    /// <summary>Section of the pieces; null where all pieces and stock are of one unnamed section.</summary>
+    public Section? Section { get; init; }
+
+    /// <summary>Grade of the pieces; null where all pieces and stock are of one unnamed grade.</summary>
+    public Grade? Grade { get; init; }
+
+    /// <summary>Ordered length, measured at <see cref="LengthAt"/>.</summary>
+    public required Length Length { get; init; }
+
+    /// <summary>Where the length is measured.</summary>
+    public LengthAt LengthAt { get; init; } = LengthAt.Overall;
+
+    /// <summary>Number of pieces, at least 1.</summary>
+    public required int Quantity { get; init; }
+
+    /// <summary>The end that is cut first.</summary>
+    public EndCut FirstEnd { get; init; }
+
+    /// <summary>The end that is cut last.</summary>
+    public EndCut SecondEnd { get; init; }
+
+    /// <summary>Inspection document ordered; the stock's must be at least as high.</summary>
+    public Certificate Certificate { get; init; }
+
+    /// <summary>Which heats may serve the line.</summary>
+    public HeatRule HeatRule { get; init; }
+
+    /// <summary>The heat asked for; set where <see cref="HeatRule"/> is <see cref="HeatRule.Named"/>.</summary>
+    public string? Heat { get; init; }
+}
