@@ -1,0 +1,26 @@
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Core.Nesting;
+
+/// <summary>One bar with its ordered cuts, or several equal bars cut alike. <c>Trim + pieces + KerfTotal + Remainder = bar</c>, exactly.</summary>
+public sealed record BarLayout
+{
+    /// <summary>The stock item that the bar is of.</summary>
+    public required StockItem Stock { get; init; }
+
+    /// <summary>How many bars are cut alike.</summary>
+    public int Repeat { get; init; } = 1;
+
+    /// <summary>The pieces in the order in which they are cut.</summary>
+    public required IReadOnlyList<Cut> Cuts { get; init; }
+
+    /// <summary>What is cut off the raw start, kerf included.</summary>
+    public required Length Trim { get; init; }
+
+    /// <summary>All that is lost along the bar between and behind the pieces: kerfs, and slices beside miters.</summary>
+    public required Length KerfTotal { get; init; }
+
+    /// <summary>What is left.</summary>
+    public required Remainder Remainder { get; init; }
+}

@@ -1,0 +1,38 @@
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Core.Nesting;
+
+/// <summary>
+/// The one place that says what a layout costs: stock cost less the value of its remainder, in millionths of the objective's unit.
+/// A remnant is worth the larger of its scrap value and <c>cost × valueFraction × length / bar length</c>; values are rounded down to a whole millionth.
+/// </summary>
+/// <param name="Remnants">Remnant rule; null where nothing is kept or credited.</param>
+/// <param name="ScrapValueMicrosPerKilogram">Value of a kilogram of scrap; 0 where scrap is not credited.</param>
+public sealed record LayoutCost(RemnantRules? Remnants, long ScrapValueMicrosPerKilogram)
+{
+    /// <summary>The cost rules of a problem.</summary>
+    public static LayoutCost Of(NestProblem problem) => new(problem.Remnants, problem.ScrapValueMicrosPerKilogram);
+
+    /// <summary>What a remainder of a length is and is worth.</summary>
+    public Remainder RemainderOf(StockItem stock, Length length)
+    {
+        var kind = Remnants is { } rules && length.Nanometers > 0 && length >= rules.KeepFrom ? RemainderKind.Remnant : RemainderKind.Scrap;
+        var scrap = ScrapValueMicros(stock, length);
+        return new(length, kind, kind == RemainderKind.Remnant ? Math.Max(scrap, RemnantValueMicros(stock, length)) : scrap);
+    }
+
+    /// <summary>Cost of one bar that leaves a remainder.</summary>
+    public static long Micros(StockItem stock, Remainder remainder) => stock.CostMicros - remainder.ValueMicros;
+
+    /// <summary>Cost of all bars of a layout.</summary>
+    public static long Micros(BarLayout layout) => Micros(layout.Stock, layout.Remainder) * layout.Repeat;
+
+    private long RemnantValueMicros(StockItem stock, Length length) =>
+        (long)decimal.Floor(stock.CostMicros * Remnants!.ValueFraction * length.Nanometers / stock.Length.Nanometers);
+
+    private long ScrapValueMicros(StockItem stock, Length length) =>
+        ScrapValueMicrosPerKilogram == 0 || stock.Section is null || stock.Grade is null
+            ? 0
+            : (long)decimal.Floor(ScrapValueMicrosPerKilogram * stock.Grade.Density.Value.MassOf(stock.Section.Area, length).Kilograms);
+}

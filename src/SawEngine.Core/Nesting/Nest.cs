@@ -1,0 +1,23 @@
+namespace SawEngine.Core.Nesting;
+
+/// <summary>All layouts for a nesting problem.</summary>
+public sealed record Nest
+{
+    /// <summary>The layouts, by stock id, then in the order in which they were found; no two of one stock item are alike.</summary>
+    public required IReadOnlyList<BarLayout> Layouts { get; init; }
+
+    /// <summary>What could not be placed, by line; one row a line.</summary>
+    public required IReadOnlyList<UnplacedPieces> Unplaced { get; init; }
+
+    /// <summary>Cost of the layouts: stock less value of remainders, in millionths of the objective's unit.</summary>
+    public required long ValueMicros { get; init; }
+
+    /// <summary>No nest that places the same pieces costs less than this.</summary>
+    public required long BoundMicros { get; init; }
+
+    /// <summary>What ended the search.</summary>
+    public required StoppedBy StoppedBy { get; init; }
+
+    /// <summary>Share of the value that is not proved: (value - bound) / value; 0 where the value is not positive.</summary>
+    public decimal Gap => ValueMicros > 0 && BoundMicros < ValueMicros ? (ValueMicros - BoundMicros) / (decimal)ValueMicros : 0m;
+}

@@ -1,0 +1,34 @@
+using SawEngine.Core.SetUps;
+
+namespace SawEngine.Core.Scheduling;
+
+/// <summary>How a job runs on one saw.</summary>
+public sealed record JobOption
+{
+    /// <summary>The saw.</summary>
+    public required string SawId { get; init; }
+
+    /// <summary>What it has to be set up for.</summary>
+    public required SetUpState SetUp { get; init; }
+
+    /// <summary>The steps in order: loading, cut cycles, handling.</summary>
+    public required IReadOnlyList<StepRun> Steps { get; init; }
+
+    /// <summary>Whether the saw may stand still over a break between two steps; otherwise the job runs through in one window.</summary>
+    public bool MayPause { get; init; } = true;
+
+    /// <summary>Cost of the job on this saw beside tardiness, in millionths of the currency per second of set-up and work (machine and labor).</summary>
+    public long CostMicrosPerSecond { get; init; }
+
+    /// <summary>Sum of all steps in milliseconds.</summary>
+    public long WorkMilliseconds
+    {
+        get
+        {
+            var sum = 0L;
+            foreach (var run in Steps)
+                sum += run.Milliseconds * run.Count;
+            return sum;
+        }
+    }
+}

@@ -1,0 +1,25 @@
+using SawEngine.Core.SetUps;
+
+namespace SawEngine.Core.Scheduling;
+
+/// <summary>A saw as the schedule sees it.</summary>
+public sealed record ScheduleSaw
+{
+    /// <summary>Its id, unique.</summary>
+    public required string SawId { get; init; }
+
+    /// <summary>When it is attended: ascending, disjoint, not touching, none before the start of the plan.</summary>
+    public required IReadOnlyList<TimeWindow> Windows { get; init; }
+
+    /// <summary>What it is set up for at the start of the plan.</summary>
+    public required SetUpState InitialState { get; init; }
+
+    /// <summary>Its set-up times.</summary>
+    public required SetUpTimes SetUpTimes { get; init; }
+
+    /// <summary>Share of the mounted blade's life that is left, in billionths; a new blade has 1e9.</summary>
+    public long RemainingBladeLife { get; init; } = FullBladeLife;
+
+    /// <summary>The life of a new blade in billionths.</summary>
+    public const long FullBladeLife = 1_000_000_000;
+}

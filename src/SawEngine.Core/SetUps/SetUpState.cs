@@ -1,0 +1,7 @@
+namespace SawEngine.Core.SetUps;
+
+/// <summary>What a saw is set up for. A null member is unknown at the start of a plan and always needs its set-up.</summary>
+/// <param name="Section">Section in the vise.</param>
+/// <param name="GradeGroup">Grade group whose chips are in the chip bin.</param>
+/// <param name="BladeId">Mounted blade.</param>
+public sealed record SetUpState(string? Section, string? GradeGroup, string? BladeId);
