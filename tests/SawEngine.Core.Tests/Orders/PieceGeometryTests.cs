@@ -64,6 +64,10 @@ public class PieceGeometryTests
         Assert.Equal(Mm((decimal)along), new EndCut(Angle.FromDegrees(height), Angle.FromDegrees(width)).KerfAlongBar(Mm(1.6m)));
 
     [Fact]
+    public void End_cut_writes_its_angles_in_degrees() =>
+        Assert.Contains("-22.5°", WidthMiter(-22.5m).ToString(), StringComparison.Ordinal);
+
+    [Fact]
     public void Mitered_piece_without_a_section_is_refused() =>
         Assert.Throws<ArgumentException>(() => PieceGeometry.Of(Line("10", 100, 1) with { FirstEnd = WidthMiter(30) }));
 

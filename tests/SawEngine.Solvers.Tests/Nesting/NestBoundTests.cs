@@ -1,0 +1,90 @@
+using SawEngine.Core;
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
+using SawEngine.Solvers.Nesting;
+using static SawEngine.Solvers.Tests.Nesting.Some;
+
+namespace SawEngine.Solvers.Tests.Nesting;
+
+public class NestBoundTests
+{
+    [Fact]
+    public void Bound_is_never_above_the_least_cost_of_all_nests()
+    {
+        var (compared, tight) = (0, 0);
+        for (var seed = 0; seed < 1_500; seed++)
+        {
+            var problem = RandomProblem.Of(seed, mostLines: 3, mostQuantity: 2, mostStock: 3);
+            var nest = new GreedyNester().Solve(problem, Effort.Quick, CancellationToken.None);
+            var placed = Placed(nest);
+            if (placed.Count == 0 || ExhaustiveNest.LeastCost(problem, placed) is not { } least)
+                continue;
+            Assert.True(nest.BoundMicros <= least, $"seed {seed}: bound {nest.BoundMicros}, least {least}");
+            Assert.True(least <= nest.ValueMicros, $"seed {seed}: least {least}, value {nest.ValueMicros}");
+            Assert.Equal(nest.BoundMicros, NestBound.Micros(problem, placed));
+            compared++;
+            tight += nest.BoundMicros == least ? 1 : 0;
+        }
+        // The comparison is worth something only where most problems have pieces placed and many bounds meet the least cost.
+        Assert.True(compared > 800, $"{compared} compared");
+        Assert.True(tight > compared / 4, $"{tight} of {compared} met");
+    }
+
+    [Fact]
+    public void Pieces_longer_than_half_a_bar_need_a_bar_each()
+    {
+        // Volume: 5 × 3100 / 6000 = 2.6 bars. Two of 3100 do not share 6000: 5 bars (bound L2 of Martello and Toth 1990).
+        var problem = Problem(6000, 0, Line("10", 3100, 5));
+
+        Assert.Equal(5 * Mm(6000).Nanometers, NestBound.Micros(problem, Placed(problem)));
+    }
+
+    [Fact]
+    public void Long_pieces_leave_no_room_for_middling_ones()
+    {
+        // 3 of 4500 leave 1500 each, in which no 1600 fits; 4 of 1600 need two more bars (3 in one). Volume: 19 900 / 6000 = 3.3 bars.
+        var problem = Problem(6000, 0, Line("10", 4500, 3), Line("20", 1600, 4));
+
+        Assert.Equal(5 * Mm(6000).Nanometers, NestBound.Micros(problem, Placed(problem)));
+    }
+
+    [Fact]
+    public void Bound_rises_to_the_next_sum_of_stock_costs()
+    {
+        // 22 166.67 is the bound of the linear relaxation; 6000 a + 7000 b reaches 24 000 next (assembled example, solved to optimality).
+        var problem = Problem(6000, 3, Line("10", 3400, 3), Line("20", 2300, 4), Line("30", 1150, 2)) with { Stock = [Bar("A", 6000, null), Bar("B", 7000, null)] };
+
+        Assert.Equal(Mm(24000).Nanometers, NestBound.Micros(problem, Placed(problem)));
+    }
+
+    [Fact]
+    public void Credit_for_what_is_left_lowers_the_bound()
+    {
+        // One piece of 1000 from 6000: 5000 go back at 0.8 of their share, 6000 - 4000 = 2000.
+        var problem = Problem(6000, 0, Line("10", 1000, 1)) with { Remnants = new(Mm(600), 0.8m) };
+        var bound = NestBound.Micros(problem, Placed(problem));
+
+        // Poured, two millionths may be lost to rounding, no more.
+        Assert.InRange(bound, Mm(2000).Nanometers - 2, Mm(2000).Nanometers);
+    }
+
+    [Fact]
+    public void Parts_that_share_no_stock_are_bounded_apart()
+    {
+        // Poured together, 2 × 3000 would fill one bar; heats keep them apart.
+        var first = Line("10", 3000, 1) with { HeatRule = HeatRule.Named, Heat = "H1" };
+        var second = Line("20", 3000, 1) with { HeatRule = HeatRule.Named, Heat = "H2" };
+        var problem = Problem(6000, 0, first, second) with { Stock = [Bar("A", 6000, 1) with { Heat = "H1" }, Bar("B", 6000, 1) with { Heat = "H2" }] };
+
+        Assert.Equal(Mm(12000).Nanometers, NestBound.Micros(problem, Placed(problem)));
+    }
+
+    private static NestProblem Problem(decimal bar, decimal kerf, params OrderLine[] lines) =>
+        new() { Lines = lines, Stock = [Bar("A", bar, null)], Rules = new() { Kerf = Mm(kerf) } };
+
+    private static Dictionary<PieceRef, int> Placed(NestProblem problem) => problem.Lines.ToDictionary(line => line.Ref, line => line.Quantity);
+
+    private static Dictionary<PieceRef, int> Placed(Nest nest) =>
+        nest.Layouts.SelectMany(layout => layout.Cuts.Select(cut => (cut.Piece, layout.Repeat)))
+            .GroupBy(cut => cut.Piece).ToDictionary(cuts => cuts.Key, cuts => cuts.Sum(cut => cut.Repeat));
+}

@@ -1,0 +1,82 @@
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Stock;
+using static SawEngine.Solvers.Tests.Nesting.Some;
+
+namespace SawEngine.Solvers.Tests.Nesting;
+
+/// <summary>Problems with all that nesting knows: heats, certificates, miters, remnants, trims, tails, credits, and stock that is too little.</summary>
+internal static class RandomProblem
+{
+    private static readonly Rectangle Beam = Rectangle.Of("IPE 200", 100, 200, 2848);
+    private static readonly decimal[] Miters = [-45, -30, 0, 0, 0, 0, 15, 30, 45];
+    private static readonly string?[] Heats = [null, "H1", "H2", "H3"];
+
+    public static NestProblem Of(int seed, int mostLines, int mostQuantity, int mostStock)
+    {
+        var random = new Random(seed);
+        var grade = Steel("S355J2");
+        var withMiters = random.Next(2) == 0;
+        var withHeats = random.Next(2) == 0;
+        var byMoney = random.Next(2) == 0;
+        return new()
+        {
+            Lines = [.. Enumerable.Range(0, random.Next(1, mostLines + 1)).Select(i => RandomLine(random, i, mostQuantity, withMiters, withHeats) with { Section = Beam, Grade = grade })],
+            Stock = [.. Enumerable.Range(0, random.Next(1, mostStock + 1)).Select(i => RandomStock(random, i, withHeats, byMoney) with { Section = Beam, Grade = grade })],
+            Rules = new()
+            {
+                Kerf = Mm(random.Next(0, 4)),
+                Tail = Mm(random.Next(3) == 0 ? 0 : random.Next(1, 120)),
+                Trim = new Dictionary<EndCondition, Length> { [EndCondition.Sheared] = Mm(10), [EndCondition.Rolled] = Mm(random.Next(0, 150)) },
+                ThinnestSlice = Mm(random.Next(2) == 0 ? 0 : 2),
+                ShortestPiece = Mm(random.Next(4) == 0 ? 250 : 0),
+                LongestPiece = random.Next(4) == 0 ? Mm(2500) : null,
+                LoadLimit = random.Next(4) == 0 ? new(100) : null,
+                Capacity = random.Next(2) == 0 ? new(Mm(300), Mm(280), Mm(220)) : null,
+                MiterRange = new(Angle.FromDegrees(45), Angle.FromDegrees(30)),
+            },
+            Remnants = random.Next(2) == 0 ? new(Mm(random.Next(0, 900)), random.Next(0, 11) / 10m) : null,
+            ScrapValueMicrosPerKilogram = byMoney && random.Next(2) == 0 ? 200_000 : 0,
+            Due = new Dictionary<string, DateTimeOffset>
+            {
+                ["SO-1"] = new(2026, 12, 2, 0, 0, 0, TimeSpan.Zero),
+                ["SO-2"] = new(2026, 12, 1, 0, 0, 0, TimeSpan.Zero),
+            },
+        };
+    }
+
+    private static OrderLine RandomLine(Random random, int index, int mostQuantity, bool withMiters, bool withHeats)
+    {
+        var rule = withHeats ? (HeatRule)random.Next(3) : HeatRule.Any;
+        var line = Line($"{index:00}", random.Next(2, 29) * 100 + random.Next(0, 100), random.Next(1, mostQuantity + 1));
+        return line with
+        {
+            Ref = new($"SO-{random.Next(1, 4)}", $"{index:00}"),
+            LengthAt = (LengthAt)random.Next(4),
+            FirstEnd = withMiters ? RandomEnd(random) : EndCut.Square,
+            SecondEnd = withMiters ? RandomEnd(random) : EndCut.Square,
+            Certificate = withHeats && random.Next(3) == 0 ? (Certificate)random.Next(6) : Certificate.None,
+            HeatRule = rule,
+            Heat = rule == HeatRule.Named ? Heats[random.Next(1, 4)] : null,
+        };
+    }
+
+    private static EndCut RandomEnd(Random random) =>
+        random.Next(4) == 0 ? HeightMiter(Miters[random.Next(Miters.Length)]) : WidthMiter(Miters[random.Next(Miters.Length)]);
+
+    private static StockItem RandomStock(Random random, int index, bool withHeats, bool byMoney)
+    {
+        var kind = (StockKind)random.Next(3);
+        int? quantity = kind switch { StockKind.Remnant => 1, StockKind.Bar => random.Next(1, 4), _ => random.Next(2) == 0 ? null : random.Next(1, 4) };
+        var bar = Bar($"S{index:00}", random.Next(6, 61) * 100 + random.Next(0, 100), quantity);
+        return bar with
+        {
+            Kind = kind,
+            EndCondition = (EndCondition)random.Next(4),
+            CostMicros = byMoney ? random.Next(0, 20) * 5_000_000L : bar.CostMicros,
+            Heat = withHeats ? Heats[random.Next(4)] : null,
+            Certificate = (Certificate)random.Next(6),
+        };
+    }
+}
