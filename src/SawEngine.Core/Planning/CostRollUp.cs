@@ -1,7 +1,6 @@
 using SawEngine.Core.Costs;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
-using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
 
 namespace SawEngine.Core.Planning;

@@ -1,4 +1,3 @@
-using SawEngine.Core.Cautions;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Scheduling;

@@ -2,7 +2,6 @@ using SawEngine.Core.Costs;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Scheduling;
-using SawEngine.Core.Stock;
 using SawEngine.Core.Times;
 
 namespace SawEngine.Core.Planning;

@@ -12,7 +12,7 @@ namespace SawEngine.Core.Planning;
 /// <summary>How a cutting group lies in the vise of one saw, with which blade and under which rules it is cut.</summary>
 internal sealed class SawSetting
 {
-    private readonly IReadOnlyDictionary<EndCut, CutData> cutting;
+    private readonly Dictionary<EndCut, CutData> cutting;
     private readonly HashSet<PieceRef> holds;
 
     private SawSetting(Saw saw, CuttingGroup group, BladeChoice choice, IReadOnlyList<EndCut> faces, IEnumerable<OrderLine> lines, CutRules rules)

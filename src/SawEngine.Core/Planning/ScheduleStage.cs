@@ -1,6 +1,5 @@
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Scheduling;
-using SawEngine.Core.SetUps;
 
 namespace SawEngine.Core.Planning;
 
