@@ -3,8 +3,8 @@ using SawEngine.Core.Quantities;
 namespace SawEngine.Core.Sections;
 
 /// <summary>
-/// The dimensions of a section, flat for all shapes. Each shape has its own members, listed at <see cref="SectionShape"/>'s
-/// values here: a member that is missing, or given and not used by the shape, is a fault (see <see cref="OutlineSection.Create(SectionDimensions, out IReadOnlyList{SectionFault})"/>).
+/// The dimensions of a section, flat for all shapes. Each shape has its own members, optional ones in brackets; a member that is missing,
+/// or given and not used by the shape, is a <see cref="SectionFault"/>.
 /// <list type="bullet">
 /// <item><description>round: diameter</description></item>
 /// <item><description>square: width</description></item>

@@ -66,6 +66,6 @@ internal static partial class SizeDesignation
     [GeneratedRegex(@"^[0-9]{1,5}(\.[0-9]{1,3})?$", RegexOptions.CultureInvariant)]
     private static partial Regex Millimeters();
 
-    [GeneratedRegex(@"^(?<whole>[0-9]{1,3}(\.[0-9]{1,5})?)$|^((?<whole>[0-9]{1,3})-)?(?<top>[0-9]{1,3})/(?<bottom>[0-9]{1,3})$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<whole>[0-9]{1,3}(\.[0-9]{1,6})?)$|^((?<whole>[0-9]{1,3})-)?(?<top>[0-9]{1,3})/(?<bottom>[0-9]{1,3})$", RegexOptions.CultureInvariant)]
     private static partial Regex Inches();
 }

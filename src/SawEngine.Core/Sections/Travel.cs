@@ -31,10 +31,11 @@ internal static class Travel
     /// </summary>
     internal static double Integrate(Section section, Func<double, double> f)
     {
-        var intervals = section.Breakpoints.Zip(section.Breakpoints.Skip(1), (top, bottom) => Smoothed(f, top, bottom)).ToArray();
-        var tolerance = RelativeError * intervals.Sum(g => Math.Abs(Estimate(g, 0, Math.PI).Value));
+        var intervals = section.Breakpoints.Zip(section.Breakpoints.Skip(1), (top, bottom) => Smoothed(f, top, bottom))
+            .Select(g => (Function: g, Estimate: Estimate(g, 0, Math.PI))).ToArray();
+        var tolerance = RelativeError * intervals.Sum(i => Math.Abs(i.Estimate.Value));
         var bisections = MostBisections;
-        return intervals.Sum(g => Adaptive(g, 0, Math.PI, tolerance, ref bisections));
+        return intervals.Sum(i => Refined(i.Function, 0, Math.PI, i.Estimate, tolerance, ref bisections));
     }
 
     /// <summary>Depth = middle - half cos(angle): makes square-root ends smooth.</summary>
@@ -44,15 +45,16 @@ internal static class Travel
         return angle => f(middle - half * Math.Cos(angle)) * half * Math.Sin(angle);
     }
 
-    private static double Adaptive(Func<double, double> g, double from, double to, double tolerance, ref int bisections)
+    private static double Refined(
+        Func<double, double> g, double from, double to, (double Value, double Error) estimate, double tolerance, ref int bisections)
     {
-        var (value, error) = Estimate(g, from, to);
         // Written so that a value that is no number ends the search too.
-        if (!(error > tolerance) || bisections == 0)
-            return value;
+        if (!(estimate.Error > tolerance) || bisections == 0)
+            return estimate.Value;
         bisections--;
         var middle = (from + to) / 2;
-        return Adaptive(g, from, middle, tolerance, ref bisections) + Adaptive(g, middle, to, tolerance, ref bisections);
+        return Refined(g, from, middle, Estimate(g, from, middle), tolerance, ref bisections)
+            + Refined(g, middle, to, Estimate(g, middle, to), tolerance, ref bisections);
     }
 
     private static (double Value, double Error) Estimate(Func<double, double> g, double from, double to)
