@@ -21,7 +21,7 @@ public class PlanVerifierTests
         { "a line says it has one more piece planned", PlanRule.PlannedCount },
         { "a layout names no job", PlanRule.LayoutWithoutJob },
         { "a job runs on a saw for which its layouts are not valid", PlanRule.SawNotAllowed },
-        { "a mitered layout runs on a saw that cuts square only", NestRule.MiterOutOfRange },
+        { "a mitered layout runs on a saw that cuts square only", NestRule.MiterRange },
         { "a job runs with a blade that its saw has not", PlanRule.BladeNotOnSaw },
         { "a remnant is cut twice", PlanRule.StockOverused },
         { "a claim is missing", PlanRule.ClaimsWrong },

@@ -15,7 +15,7 @@ public class PlannerTests
         var plan = Plan(Problem());
         Assert.Empty(PlanVerifier.Verify(Problem(), plan));
         Assert.Equal(PlanStatus.Complete, plan.Status);
-        Assert.Empty(plan.Warnings.Where(warning => warning.Code == UnplacedReason.NotVerified));
+        Assert.DoesNotContain(plan.Warnings, warning => warning.Code == UnplacedReason.NotVerified);
         Assert.Equal(33, plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Planned));
     }
 
@@ -134,13 +134,17 @@ public class PlannerTests
     }
 
     [Fact]
-    public void A_big_order_is_shared_by_both_saws()
+    public void A_big_order_is_shared_by_saws_that_ask_for_the_same_kerf_and_tail()
     {
         var problem = Problem(Order("SO-9", Line("SO-9", "1", "Round 50", "C45", 245, 600)) with { Due = Start.AddHours(8), CostPerHourLate = new(100m) });
-        problem = problem with { Stock = [Bar("R50", "Round 50", "C45", 6000, 100, 148m)] };
+        problem = problem with
+        {
+            Stock = [Bar("R50", "Round 50", "C45", 6000, 100, 148m)],
+            Saws = [problem.Saws[1], problem.Saws[1] with { Saw = problem.Saws[1].Saw with { SawId = "saw-3" } }],
+        };
         var plan = Plan(problem);
         Assert.Equal(PlanStatus.Complete, plan.Status);
-        Assert.Equal(["saw-1", "saw-2"], plan.Jobs.Select(job => job.Scheduled.SawId).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(["saw-2", "saw-3"], plan.Jobs.Select(job => job.Scheduled.SawId).Distinct().Order(StringComparer.Ordinal));
     }
 
     [Fact]

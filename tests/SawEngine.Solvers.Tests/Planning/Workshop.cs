@@ -1,6 +1,5 @@
 using SawEngine.Core;
 using SawEngine.Core.Grades;
-using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
