@@ -41,4 +41,25 @@ public static class FaultCode
     public const string UnknownSection = "unknown_section";
     public const string HeatRequired = "heat_required";
     public const string HeatNotUsed = "heat_not_used";
+
+    // Rules of orders, stock, shops and plans (422)
+    public const string UnknownGrade = "unknown_grade";
+    public const string UnknownGroup = "unknown_group";
+    public const string LikeGradeOrGroup = "like_grade_or_group";
+    public const string MiterFacesCross = "miter_faces_cross";
+    public const string LeadDaysNotUsed = "lead_days_not_used";
+    public const string UnknownBlade = "unknown_blade";
+    public const string UnknownCalendar = "unknown_calendar";
+    public const string MountedBladeNotListed = "mounted_blade_not_listed";
+    public const string MinAboveMax = "min_above_max";
+    public const string KerfBelowThickness = "kerf_below_thickness";
+    public const string TeethNotAscending = "teeth_not_ascending";
+    public const string RepeatedDay = "repeated_day";
+    public const string ShiftEndsBeforeItBegins = "shift_ends_before_it_begins";
+    public const string BreakEndsBeforeItBegins = "break_ends_before_it_begins";
+    public const string BreakOutsideShift = "break_outside_shift";
+    public const string BreaksOverlap = "breaks_overlap";
+    public const string DowntimeEndsBeforeItBegins = "downtime_ends_before_it_begins";
+    public const string InvalidCurrency = "invalid_currency";
+    public const string UnknownTimeZone = "unknown_time_zone";
 }

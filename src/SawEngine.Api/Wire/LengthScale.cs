@@ -12,6 +12,9 @@ public sealed record LengthScale(LengthUnit Unit)
     /// <summary>Whether a value can be stated.</summary>
     public static bool IsOnGrid(decimal value, LengthUnit unit) => value % Grid(unit) == 0;
 
+    /// <summary>Whether a length is within bounds and on the grid, or left out.</summary>
+    public bool CanRead(decimal? value) => value is not { } stated || (Math.Abs(stated) <= Limits.Length && IsOnGrid(stated, Unit));
+
     /// <summary>A length of the request; the rules have checked its range and grid.</summary>
     public Length Read(decimal value) => Unit == LengthUnit.In ? Length.FromInches(value) : Length.FromMillimeters(value);
 

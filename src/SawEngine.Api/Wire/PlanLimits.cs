@@ -45,9 +45,6 @@ public static class PlanLimits
     /// <summary>Largest cost of an hour late.</summary>
     public const int CostPerHourLate = 10_000;
 
-    /// <summary>Largest miter angle in degrees.</summary>
-    public const int Degrees = 60;
-
     /// <summary>Days before and after the start of the plan within which dates of orders lie.</summary>
     public const int DaysAroundStart = 3_650;
 }

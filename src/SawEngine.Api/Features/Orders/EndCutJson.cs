@@ -1,4 +1,3 @@
-using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Orders;
@@ -7,11 +6,11 @@ namespace SawEngine.Api.Features.Orders;
 /// at the top (heightAngle) or on the right-hand side looking from first to second end (widthAngle). Equal angles on facing ends are parallel.</summary>
 public sealed record EndCutJson
 {
-    /// <summary>Angle in the plane of the section's height, in degrees, at most 3 decimals.</summary>
-    [AngleRange(-PlanLimits.Degrees, PlanLimits.Degrees)]
+    /// <summary>Angle in the plane of the section's height, in degrees with at most 3 decimals.</summary>
+    [AngleRange(-60, 60)]
     public decimal HeightAngle { get; init; }
 
-    /// <summary>Angle in the plane of the section's width, in degrees, at most 3 decimals.</summary>
-    [AngleRange(-PlanLimits.Degrees, PlanLimits.Degrees)]
+    /// <summary>Angle in the plane of the section's width, in degrees with at most 3 decimals.</summary>
+    [AngleRange(-60, 60)]
     public decimal WidthAngle { get; init; }
 }

@@ -37,8 +37,8 @@ public sealed record OrderLineJson
     /// <summary>The end that is cut last.</summary>
     public EndCutJson SecondEnd { get; init; } = new();
 
-    /// <summary>Inspection document ordered.</summary>
-    public Certificate Certificate { get; init; } = Certificate.None;
+    /// <summary>Inspection document ordered; the stock's must be at least as high. None is needed where absent.</summary>
+    public CertificateJson? Certificate { get; init; }
 
     /// <summary>Which heats may serve the line.</summary>
     public HeatRule HeatRule { get; init; } = HeatRule.Any;

@@ -8,8 +8,11 @@ using SawEngine.Core.Quantities;
 namespace SawEngine.Api.Features.Orders;
 
 /// <summary>Rules of an order line that bounds on its members cannot state.</summary>
-internal sealed class OrderLineRules : AbstractValidator<OrderLineJson>
+public sealed class OrderLineRules : AbstractValidator<OrderLineJson>
 {
+    private const decimal LargestDegrees = 60m;
+    private const decimal DegreeGrid = 0.001m;
+
     public OrderLineRules()
     {
         RuleFor(line => line.Section).IsKnownSection();
@@ -46,5 +49,5 @@ internal sealed class OrderLineRules : AbstractValidator<OrderLineJson>
 
     private static bool CanRead(EndCutJson end) => CanRead(end.HeightAngle) && CanRead(end.WidthAngle);
 
-    private static bool CanRead(decimal degrees) => Math.Abs(degrees) <= PlanLimits.Degrees && degrees % 0.001m == 0;
+    private static bool CanRead(decimal degrees) => Math.Abs(degrees) <= LargestDegrees && degrees % DegreeGrid == 0;
 }

@@ -6,7 +6,7 @@ using SawEngine.Core.Quantities;
 namespace SawEngine.Api.Features.Orders;
 
 /// <summary>Orders from wire to trade; the rules have passed.</summary>
-internal static class OrderMapping
+public static class OrderMapping
 {
     /// <summary>The orders by id, their lines by id, ordinal.</summary>
     public static IReadOnlyList<SalesOrder> ToSalesOrders(this IEnumerable<OrderJson> orders, LengthScale scale, Materials materials) =>
@@ -23,7 +23,7 @@ internal static class OrderMapping
         Quantity = line.Quantity,
         FirstEnd = line.FirstEnd.ToEndCut(),
         SecondEnd = line.SecondEnd.ToEndCut(),
-        Certificate = line.Certificate,
+        Certificate = line.Certificate.ToCertificate(),
         HeatRule = line.HeatRule,
         Heat = line.Heat,
     };

@@ -4,7 +4,7 @@ using SawEngine.Api.Wire.Rules;
 namespace SawEngine.Api.Features.Orders;
 
 /// <summary>Rules of an order that bounds on its members cannot state.</summary>
-internal sealed class OrderRules : AbstractValidator<OrderJson>
+public sealed class OrderRules : AbstractValidator<OrderJson>
 {
     public OrderRules()
     {

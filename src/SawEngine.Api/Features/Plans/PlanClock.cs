@@ -6,7 +6,7 @@ namespace SawEngine.Api.Features.Plans;
 /// <summary>Turns seconds since the start of the plan into times of the request's zone.</summary>
 /// <param name="Start">The start of the plan.</param>
 /// <param name="Zone">The zone.</param>
-internal sealed record PlanClock(DateTimeOffset Start, DateTimeZone Zone)
+public sealed record PlanClock(DateTimeOffset Start, DateTimeZone Zone)
 {
     /// <summary>The clock of a request whose zone is known; without one the offset of its start counts.</summary>
     public static PlanClock Of(DateTimeOffset start, string? timeZone) =>
@@ -24,6 +24,11 @@ internal sealed record PlanClock(DateTimeOffset Start, DateTimeZone Zone)
     /// <summary>The same instant with the zone's offset.</summary>
     public DateTimeOffset InZone(DateTimeOffset time) => Instant.FromDateTimeOffset(time).InZone(Zone).ToDateTimeOffset();
 
-    /// <summary>Whole seconds from the start to a time, rounded down; negative before the start.</summary>
-    public long SecondsTo(DateTimeOffset time) => (long)Math.Floor((time - Start).Ticks / (decimal)TimeSpan.TicksPerSecond);
+    /// <summary>Whole seconds from the start to a time, rounded down: the last second not after it.</summary>
+    public long SecondsBefore(DateTimeOffset time) => (long)decimal.Floor(SecondsTo(time));
+
+    /// <summary>Whole seconds from the start to a time, rounded up: the first second not before it.</summary>
+    public long SecondsAfter(DateTimeOffset time) => (long)decimal.Ceiling(SecondsTo(time));
+
+    private decimal SecondsTo(DateTimeOffset time) => (time - Start).Ticks / (decimal)TimeSpan.TicksPerSecond;
 }

@@ -14,7 +14,7 @@ namespace SawEngine.Api.Features.Plans;
 /// <param name="Scale">Reads and writes lengths in the unit of the request.</param>
 /// <param name="Defaults">What the engine filled in, by saw and member.</param>
 /// <param name="Warnings">What the caller should know about the request.</param>
-internal sealed record PlanMapping(
+public sealed record PlanMapping(
     PlanProblem Problem, PlanClock Clock, LengthScale Scale, IReadOnlyList<DefaultJson> Defaults, IReadOnlyList<WarningJson> Warnings)
 {
     /// <summary>Everything in canonical order, whatever the order of the request.</summary>

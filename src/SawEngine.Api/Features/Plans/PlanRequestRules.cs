@@ -9,7 +9,7 @@ using SawEngine.Api.Wire.Rules;
 namespace SawEngine.Api.Features.Plans;
 
 /// <summary>Rules of a request for a plan that bounds on its members cannot state.</summary>
-internal sealed class PlanRequestRules : AbstractValidator<PlanRequest>
+public sealed class PlanRequestRules : AbstractValidator<PlanRequest>
 {
     private const int FirstYear = 2000;
     private const int LastYear = 2199;

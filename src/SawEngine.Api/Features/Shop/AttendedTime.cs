@@ -10,7 +10,7 @@ namespace SawEngine.Api.Features.Shop;
 /// A local time that a change of the clock skips counts as the first instant after it, one that it repeats as the first of the two;
 /// so shifts that touch on the clock touch in time, and a shift over the change is an hour shorter or longer.
 /// </summary>
-internal static class AttendedTime
+public static class AttendedTime
 {
     /// <summary>How far calendars are worked out.</summary>
     public const int HorizonDays = 400;
@@ -21,28 +21,22 @@ internal static class AttendedTime
     /// <summary>The windows of a calendar: ascending, disjoint, not touching, none before the start of the plan, none after the horizon.</summary>
     public static IReadOnlyList<TimeWindow> Of(CalendarJson calendar, PlanClock clock)
     {
-        var start = Instant.FromDateTimeOffset(clock.Start);
-        var firstDay = start.InZone(clock.Zone).Date;
+        var firstDay = Instant.FromDateTimeOffset(clock.Start).InZone(clock.Zone).Date;
         var holidays = calendar.Holidays.Select(LocalDate.FromDateOnly).ToHashSet();
         return Union(Enumerable.Range(0, HorizonDays + 1)
             .Select(firstDay.PlusDays)
             .Where(day => !holidays.Contains(day))
             .SelectMany(day => calendar.Shifts.Where(shift => WorkedOn(shift, day)).SelectMany(shift => Attended(shift, day)))
             .Select(span => new TimeWindow(
-                Math.Max(0, CeilingSeconds(At(span.Start) - start)),
-                Math.Min(HorizonDays * (long)NodaConstants.SecondsPerDay, FloorSeconds(At(span.End) - start)))));
+                Math.Max(0, clock.SecondsAfter(At(span.Start))),
+                Math.Min(HorizonDays * (long)NodaConstants.SecondsPerDay, clock.SecondsBefore(At(span.End))))));
 
-        Instant At(LocalDateTime local) => clock.Zone.ResolveLocal(local, Resolver).ToInstant();
+        DateTimeOffset At(LocalDateTime local) => clock.Zone.ResolveLocal(local, Resolver).ToDateTimeOffset();
     }
 
     /// <summary>The windows that downtimes leave.</summary>
-    public static IReadOnlyList<TimeWindow> Without(IReadOnlyList<TimeWindow> windows, IEnumerable<DowntimeJson> downtimes, PlanClock clock)
-    {
-        var start = Instant.FromDateTimeOffset(clock.Start);
-        return Subtract(windows, Union(downtimes.Select(downtime => new TimeWindow(
-            FloorSeconds(Instant.FromDateTimeOffset(downtime.Start) - start),
-            CeilingSeconds(Instant.FromDateTimeOffset(downtime.End) - start)))));
-    }
+    public static IReadOnlyList<TimeWindow> Without(IReadOnlyList<TimeWindow> windows, IEnumerable<DowntimeJson> downtimes, PlanClock clock) =>
+        Subtract(windows, Union(downtimes.Select(downtime => new TimeWindow(clock.SecondsBefore(downtime.Start), clock.SecondsAfter(downtime.End)))));
 
     private static bool WorkedOn(ShiftJson shift, LocalDate day) => shift.Days.Any(weekday => (int)weekday + 1 == (int)day.DayOfWeek);
 
@@ -94,8 +88,4 @@ internal static class AttendedTime
         }
         return left;
     }
-
-    private static long FloorSeconds(Duration duration) => (long)Math.Floor(duration.ToInt128Nanoseconds() / (decimal)NodaConstants.NanosecondsPerSecond);
-
-    private static long CeilingSeconds(Duration duration) => -FloorSeconds(-duration);
 }

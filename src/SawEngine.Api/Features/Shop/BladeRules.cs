@@ -5,7 +5,7 @@ using SawEngine.Api.Wire.Rules;
 namespace SawEngine.Api.Features.Shop;
 
 /// <summary>Rules of a blade that bounds on its members cannot state.</summary>
-internal sealed class BladeRules : AbstractValidator<BladeJson>
+public sealed class BladeRules : AbstractValidator<BladeJson>
 {
     private const decimal CoarsestTeethPerInch = 0.1m;
     private const decimal FinestTeethPerInch = 50m;

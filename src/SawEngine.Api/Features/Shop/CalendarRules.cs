@@ -3,7 +3,7 @@ using FluentValidation;
 namespace SawEngine.Api.Features.Shop;
 
 /// <summary>Rules of a calendar.</summary>
-internal sealed class CalendarRules : AbstractValidator<CalendarJson>
+public sealed class CalendarRules : AbstractValidator<CalendarJson>
 {
     public CalendarRules() => RuleForEach(calendar => calendar.Shifts).SetValidator(new ShiftRules());
 }

@@ -1,7 +1,7 @@
 namespace SawEngine.Api.Features.Shop;
 
 /// <summary>Times of day as the starts and ends of spans: an end of 00:00 is midnight at the end of the day.</summary>
-internal static class ClockTimes
+public static class ClockTimes
 {
     /// <summary>Time since midnight.</summary>
     public static TimeSpan AsStart(this TimeOnly start) => start.ToTimeSpan();

@@ -1,4 +1,3 @@
-using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Shop;
@@ -7,10 +6,10 @@ namespace SawEngine.Api.Features.Shop;
 public sealed record MiterRangeJson
 {
     /// <summary>Largest angle to the left (negative angles), as a size in degrees, at most 3 decimals.</summary>
-    [AngleRange(0, PlanLimits.Degrees)]
+    [AngleRange(0, 60)]
     public required decimal Left { get; init; }
 
     /// <summary>Largest angle to the right (positive angles) in degrees, at most 3 decimals.</summary>
-    [AngleRange(0, PlanLimits.Degrees)]
+    [AngleRange(0, 60)]
     public required decimal Right { get; init; }
 }

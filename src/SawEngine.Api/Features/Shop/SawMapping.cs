@@ -8,7 +8,7 @@ namespace SawEngine.Api.Features.Shop;
 /// <summary>A saw from wire to trade, and the defaults that fill what it leaves open; the rules have passed.</summary>
 /// <param name="Saw">The saw.</param>
 /// <param name="Defaults">The defaults used, in the order of the members of a saw.</param>
-internal sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
+public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
 {
     /// <summary>The saw with its blades, ordered by id, ordinal.</summary>
     public static SawMapping Of(SawJson saw, IReadOnlyDictionary<string, Blade> blades, LengthScale scale)

@@ -5,7 +5,7 @@ using SawEngine.Api.Wire.Rules;
 namespace SawEngine.Api.Features.Shop;
 
 /// <summary>Rules of a saw that bounds on its members cannot state.</summary>
-internal sealed class SawRules : AbstractValidator<SawJson>
+public sealed class SawRules : AbstractValidator<SawJson>
 {
     public SawRules()
     {
@@ -15,11 +15,12 @@ internal sealed class SawRules : AbstractValidator<SawJson>
         RuleFor(saw => saw.LongestPiece)
             .Must((saw, longest) => longest is null || saw.ShortestPiece <= longest)
             .WithFault(FaultCode.MinAboveMax, "The `longestPiece` is shorter than the `shortestPiece`.");
-        RuleFor(saw => saw.BladeIds).Custom((ids, context) =>
+        RuleFor(saw => saw.BladeIds).Custom((listed, context) =>
         {
-            for (var i = 0; i < (ids?.Count ?? 0); i++)
+            var ids = listed ?? [];
+            for (var i = 0; i < ids.Count; i++)
             {
-                if (ids!.Take(i).Contains(ids[i], StringComparer.Ordinal))
+                if (ids.Take(i).Contains(ids[i], StringComparer.Ordinal))
                     context.Fault($"[{i}]", FaultCode.DuplicateId, $"{Quoted.Text(ids[i])} stands in the list already.");
             }
         });

@@ -5,7 +5,7 @@ using SawEngine.Api.Wire.Rules;
 namespace SawEngine.Api.Features.Shop;
 
 /// <summary>Rules of a shift: it and its breaks run forward within one day.</summary>
-internal sealed class ShiftRules : AbstractValidator<ShiftJson>
+public sealed class ShiftRules : AbstractValidator<ShiftJson>
 {
     public ShiftRules()
     {

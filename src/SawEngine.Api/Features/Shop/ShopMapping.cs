@@ -10,7 +10,7 @@ using SawEngine.Core.Stock;
 namespace SawEngine.Api.Features.Shop;
 
 /// <summary>A shop from wire to trade; the rules have passed.</summary>
-internal static class ShopMapping
+public static class ShopMapping
 {
     /// <summary>The saws with what fills their gaps, by id, ordinal.</summary>
     public static IReadOnlyList<SawMapping> ToSaws(this ShopJson shop, LengthScale scale)

@@ -5,7 +5,7 @@ using SawEngine.Api.Wire.Rules;
 namespace SawEngine.Api.Features.Shop;
 
 /// <summary>Rules of a shop that bounds on its members cannot state.</summary>
-internal sealed class ShopRules : AbstractValidator<ShopJson>
+public sealed class ShopRules : AbstractValidator<ShopJson>
 {
     public ShopRules()
     {

@@ -1,10 +1,9 @@
 using SawEngine.Core.Grades;
-using SawEngine.Core.Quantities;
 
 namespace SawEngine.Api.Features.Stock;
 
 /// <summary>Grades of the request's own from wire to trade.</summary>
-internal static class GradeMapping
+public static class GradeMapping
 {
     /// <summary>The grade; null where the catalog knows neither the grade that it is like nor its group.</summary>
     public static Grade? ToGrade(this GradeJson grade) => GradeCatalog.Standard.FromCaller(new()

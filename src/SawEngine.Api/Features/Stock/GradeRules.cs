@@ -6,7 +6,7 @@ using SawEngine.Core.Grades;
 namespace SawEngine.Api.Features.Stock;
 
 /// <summary>Rules of a grade of the request's own: the catalog must know what it is like.</summary>
-internal sealed class GradeRules : AbstractValidator<GradeJson>
+public sealed class GradeRules : AbstractValidator<GradeJson>
 {
     public GradeRules()
     {

@@ -5,7 +5,7 @@ using SawEngine.Api.Wire.Rules;
 namespace SawEngine.Api.Features.Stock;
 
 /// <summary>Rules for the names of sections and grades. They need the materials of the request, which its own rules put beside them.</summary>
-internal static class MaterialRules
+public static class MaterialRules
 {
     private const string Key = "materials";
 

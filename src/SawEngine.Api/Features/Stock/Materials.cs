@@ -8,7 +8,7 @@ namespace SawEngine.Api.Features.Stock;
 /// What the names of sections and grades in a request stand for: an item of the request's own lists, else of the catalogs.
 /// An own item also takes the place of the catalog's item whose designation it has, whatever way that is written.
 /// </summary>
-internal sealed class Materials
+public sealed class Materials
 {
     private readonly Dictionary<string, SectionJson> _ownSections;
     private readonly Dictionary<string, GradeJson> _ownGrades;

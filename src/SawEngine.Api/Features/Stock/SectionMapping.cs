@@ -4,7 +4,7 @@ using SawEngine.Core.Sections;
 namespace SawEngine.Api.Features.Stock;
 
 /// <summary>Sections of the request's own from wire to trade.</summary>
-internal static class SectionMapping
+public static class SectionMapping
 {
     /// <summary>The section; null where its dimensions make none.</summary>
     public static Section? ToSection(this SectionJson section, LengthScale scale) =>

@@ -6,7 +6,7 @@ using SawEngine.Core.Sections;
 namespace SawEngine.Api.Features.Stock;
 
 /// <summary>Rules of a section of the request's own: each shape has its own dimensions, and they must make a section.</summary>
-internal sealed class SectionRules : AbstractValidator<SectionJson>
+public sealed class SectionRules : AbstractValidator<SectionJson>
 {
     public SectionRules()
     {

@@ -1,7 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
-using SawEngine.Core.Orders;
+using SawEngine.Api.Features.Orders;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Api.Features.Stock;
@@ -29,7 +29,7 @@ public sealed record StockItemJson
     public required decimal Length { get; init; }
 
     /// <summary>Number of bars: required for bars, absent or 1 for a remnant, absent for as many purchasable bars as are needed.</summary>
-    [Range(1, Limits.StockQuantity)]
+    [Range(0, Limits.StockQuantity)]
     public int? Quantity { get; init; }
 
     /// <summary>Condition of both ends.</summary>
@@ -43,8 +43,8 @@ public sealed record StockItemJson
     [MinLength(1), MaxLength(Limits.IdLength)]
     public string? Heat { get; init; }
 
-    /// <summary>Inspection document that comes with it.</summary>
-    public Certificate Certificate { get; init; } = Certificate.None;
+    /// <summary>Inspection document that comes with it; none where absent.</summary>
+    public CertificateJson? Certificate { get; init; }
 
     /// <summary>Rack place.</summary>
     [MinLength(1), MaxLength(Limits.TextLength)]

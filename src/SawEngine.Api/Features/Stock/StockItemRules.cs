@@ -6,7 +6,7 @@ using SawEngine.Core.Stock;
 namespace SawEngine.Api.Features.Stock;
 
 /// <summary>Rules of a stock item that bounds on its members cannot state.</summary>
-internal sealed class StockItemRules : AbstractValidator<StockItemJson>
+public sealed class StockItemRules : AbstractValidator<StockItemJson>
 {
     public StockItemRules()
     {

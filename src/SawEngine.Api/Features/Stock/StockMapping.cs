@@ -1,19 +1,20 @@
+using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Api.Features.Stock;
 
 /// <summary>Stock from wire to trade; the rules have passed.</summary>
-internal static class StockMapping
+public static class StockMapping
 {
     private const decimal MicrosPerUnit = 1_000_000m;
 
     /// <summary>Whether costs are stated; the rules see to it that they are on all of the stock or on none.</summary>
     public static bool IsCosted(this IReadOnlyList<StockItemJson> stock) => stock.Any(item => item.Cost is not null);
 
-    /// <summary>The stock by id, ordinal. Where no costs are stated a bar costs its length, a nanometer being a millionth of a millimeter.</summary>
+    /// <summary>The stock by id, ordinal, without items of which there is nothing. Where no costs are stated a bar costs its length, a nanometer being a millionth of a millimeter.</summary>
     public static IReadOnlyList<StockItem> ToStockItems(this IReadOnlyList<StockItemJson> stock, LengthScale scale, Materials materials) =>
-        [.. stock.OrderBy(item => item.StockId, StringComparer.Ordinal).Select(item => ToStockItem(item, scale, materials))];
+        [.. stock.Where(item => item.Quantity != 0).OrderBy(item => item.StockId, StringComparer.Ordinal).Select(item => ToStockItem(item, scale, materials))];
 
     private static StockItem ToStockItem(StockItemJson item, LengthScale scale, Materials materials)
     {
@@ -29,7 +30,7 @@ internal static class StockMapping
             EndCondition = item.EndCondition,
             CostMicros = item.Cost is { } cost ? (long)(cost * MicrosPerUnit) : length.Nanometers,
             Heat = item.Heat,
-            Certificate = item.Certificate,
+            Certificate = item.Certificate.ToCertificate(),
             Location = item.Location,
             LeadDays = item.LeadDays ?? 0,
         };
