@@ -3,7 +3,6 @@ using SawEngine.Api.Features.Service;
 using SawEngine.Api.Http;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
-using SawEngine.Core;
 using SawEngine.Core.Nesting;
 
 namespace SawEngine.Api;

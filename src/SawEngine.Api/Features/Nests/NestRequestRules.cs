@@ -82,7 +82,7 @@ public sealed class NestRequestRules : AbstractValidator<NestRequest>
                 context.Fault(
                     request.Pieces[i].Section is null ? $"Pieces[{i}]" : $"Pieces[{i}].Section",
                     FaultCode.UnknownSection,
-                    $"{Quoted.Text(section)} is not in the catalog; the size of a mitered piece's section must be known.{NearestName.Question(section, catalogs.SectionDesignations)}");
+                    $"{Quoted.Text(section)} is not in the catalog; the size of a mitered piece's section must be known. Near to it: {string.Join(", ", catalogs.NearestSections(section))}.");
         }
     }
 }
