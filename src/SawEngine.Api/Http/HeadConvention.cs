@@ -1,5 +1,3 @@
-using Microsoft.AspNetCore.Routing;
-
 namespace SawEngine.Api.Http;
 
 /// <summary>Lets every GET answer HEAD too.</summary>

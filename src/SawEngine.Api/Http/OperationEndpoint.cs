@@ -19,7 +19,7 @@ internal static class OperationEndpoint
 
     private static void Map(IEndpointRouteBuilder routes, Operation operation)
     {
-        var endpoint = routes.MapPost(operation.Path, (HttpContext http) => Handle(operation, http))
+        var endpoint = routes.MapPost(operation.Path, (Delegate)(Func<HttpContext, Task>)(http => Handle(operation, http)))
             .WithName(operation.OperationId)
             .WithTags(operation.Tag)
             .WithSummary(operation.Summary)

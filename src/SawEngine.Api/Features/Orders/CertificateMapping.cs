@@ -3,7 +3,7 @@ using SawEngine.Core.Orders;
 namespace SawEngine.Api.Features.Orders;
 
 /// <summary>Certificates between wire and trade.</summary>
-public static class CertificateMapping
+internal static class CertificateMapping
 {
     /// <summary>The certificate; none where absent.</summary>
     public static Certificate ToCertificate(this CertificateJson? certificate) => certificate switch

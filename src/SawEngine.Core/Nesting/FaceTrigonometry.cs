@@ -1,0 +1,30 @@
+using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
+
+namespace SawEngine.Core.Nesting;
+
+/// <summary>The verifier's own trigonometry of inclined faces, in nanometers.</summary>
+internal static class FaceTrigonometry
+{
+    public static double Cosine(int millidegrees) => Math.Cos(Radians(millidegrees));
+
+    /// <summary>
+    /// How far a face lies along the bar at a point of the section: the plane through the axis whose traces rise by the angles.
+    /// </summary>
+    public static double OffsetAt(EndCut face, double x, double y) =>
+        x * Slope(face.WidthAngle.Millidegrees) + y * Slope(face.HeightAngle.Millidegrees);
+
+    /// <summary>Kerf along the bar: the kerf over the cosine between the bar's axis and the normal of the face.</summary>
+    public static double AlongBar(EndCut face, Length kerf)
+    {
+        var (cosW, cosH) = (Cosine(face.WidthAngle.Millidegrees), Cosine(face.HeightAngle.Millidegrees));
+        var acrossWidth = Math.Sin(Radians(face.WidthAngle.Millidegrees)) * cosH;
+        var acrossHeight = Math.Sin(Radians(face.HeightAngle.Millidegrees)) * cosW;
+        var along = cosW * cosH;
+        return face.IsSquare ? kerf.Nanometers : kerf.Nanometers * Math.Sqrt(acrossWidth * acrossWidth + acrossHeight * acrossHeight + along * along) / along;
+    }
+
+    private static double Slope(int millidegrees) => Math.Sin(Radians(millidegrees)) / Cosine(millidegrees);
+
+    private static double Radians(int millidegrees) => millidegrees / 1000d / 180d * Math.PI;
+}

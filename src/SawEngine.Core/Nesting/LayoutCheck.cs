@@ -1,0 +1,272 @@
+using System.Numerics;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Saws;
+using SawEngine.Core.Sections;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Core.Nesting;
+
+/// <summary>Holds one layout against the rules that it must keep by itself. Lengths are nanometers, in decimal where they add up.</summary>
+internal sealed class LayoutCheck(
+    NestProblem problem,
+    Dictionary<string, StockItem> offered,
+    Dictionary<PieceRef, OrderLine> ordered,
+    BarLayout layout)
+{
+    /// <summary>A computed length may be up to one step of the published grid on the safe side.</summary>
+    private const double GridStep = 12_700;
+
+    /// <summary>What floating point may lose, in nanometers.</summary>
+    private const double Noise = 2;
+
+    private readonly CutRules _rules = problem.Rules;
+    private readonly List<Violation> _violations = [];
+
+    public IReadOnlyList<Violation> Run()
+    {
+        if (layout.Repeat < 1)
+            Add(NestRule.Repeat, $"a repeat of {layout.Repeat}");
+        if (!offered.TryGetValue(layout.Stock.StockId, out var stock) || stock != layout.Stock)
+        {
+            Add(NestRule.UnknownStock, "a bar that is not offered so");
+            return _violations;
+        }
+        CheckConservation(stock);
+        if (layout.Cuts.Count == 0)
+        {
+            Add(NestRule.EmptyLayout, "no piece");
+            return _violations;
+        }
+        foreach (var cut in layout.Cuts)
+            CheckPiece(stock, cut);
+        CheckStart(stock, layout.Cuts[0]);
+        for (var i = 1; i < layout.Cuts.Count; i++)
+            CheckGap(layout.Cuts[i - 1], layout.Cuts[i]);
+        CheckEnd(stock, layout.Cuts[^1]);
+        CheckRemainder(stock);
+        CheckSaw(stock);
+        return _violations;
+    }
+
+    private void CheckConservation(StockItem stock)
+    {
+        decimal total = layout.Trim.Nanometers;
+        foreach (var cut in layout.Cuts)
+            total += (decimal)cut.End.Nanometers - cut.Start.Nanometers;
+        total += (decimal)layout.KerfTotal.Nanometers + layout.Remainder.Length.Nanometers;
+        if (total != stock.Length.Nanometers)
+            Add(NestRule.Conservation, $"{total} nm of {stock.Length.Nanometers} nm booked");
+        else if (layout.Cuts.Count > 0 && layout.Trim > layout.Cuts[0].Start)
+            Add(NestRule.Conservation, $"trim booked into {layout.Cuts[0].Piece}");
+    }
+
+    private void CheckPiece(StockItem stock, Cut cut)
+    {
+        if (!ordered.TryGetValue(cut.Piece, out var line))
+        {
+            Add(NestRule.UnknownPiece, $"{cut.Piece}, which is not ordered");
+            return;
+        }
+        if (cut.Start.Nanometers < 0 || cut.End.Nanometers > stock.Length.Nanometers)
+            Add(NestRule.OutsideBar, $"{cut.Piece} outside the bar");
+        if (cut.StartCut != line.FirstEnd || cut.EndCut != line.SecondEnd)
+            Add(NestRule.Miter, $"{cut.Piece} with other faces than ordered");
+        CheckMaterial(stock, line);
+        CheckLength(line, cut);
+    }
+
+    private void CheckMaterial(StockItem stock, OrderLine line)
+    {
+        if (stock.Section?.Designation != line.Section?.Designation)
+            Add(NestRule.Section, $"{line.Ref}, ordered in {line.Section?.Designation}");
+        if (stock.Grade?.Designation != line.Grade?.Designation)
+            Add(NestRule.Grade, $"{line.Ref}, ordered in {line.Grade?.Designation}");
+        if (!Documents(line.Certificate).Contains(stock.Certificate))
+            Add(NestRule.Certificate, $"{line.Ref}, ordered with {line.Certificate}");
+        if (stock.Heat is null && line.HeatRule != HeatRule.Any)
+            Add(NestRule.HeatUnknown, $"{line.Ref}, which wants a known heat");
+        else if (stock.Heat is null && line.Certificate != Orders.Certificate.None)
+            Add(NestRule.LostHeat, $"{line.Ref}, ordered with {line.Certificate}");
+        else if (line.HeatRule == HeatRule.Named && stock.Heat != line.Heat)
+            Add(NestRule.NamedHeat, $"{line.Ref}, ordered from heat {line.Heat}");
+    }
+
+    /// <summary>The documents that serve an order: EN 10204 types upward from the ordered one; a mill test report serves itself and no order for a type.</summary>
+    private static Certificate[] Documents(Certificate orderedType) => orderedType switch
+    {
+        Certificate.None => [Certificate.None, Certificate.Type21, Certificate.Type22, Certificate.Type31, Certificate.Type32, Certificate.MillTestReport],
+        Certificate.Type21 => [Certificate.Type21, Certificate.Type22, Certificate.Type31, Certificate.Type32],
+        Certificate.Type22 => [Certificate.Type22, Certificate.Type31, Certificate.Type32],
+        Certificate.Type31 => [Certificate.Type31, Certificate.Type32],
+        _ => [orderedType],
+    };
+
+    private void CheckLength(OrderLine line, Cut cut)
+    {
+        var shape = PieceShape.Of(line);
+        var booked = (decimal)cut.End.Nanometers - cut.Start.Nanometers;
+        var beyondOrder = booked - line.Length.Nanometers;
+        var overExact = (double)beyondOrder - shape.OverallBeyondOrder;
+        if (shape.IsExact ? beyondOrder != 0 : beyondOrder % (decimal)GridStep != 0 || overExact < -Noise || overExact > GridStep + Noise)
+            Add(NestRule.PieceLength, $"{cut.Piece} of {booked} nm");
+        var shortSide = line.Length.Nanometers + shape.ShortSideBeyondOrder;
+        if (shortSide < Math.Max(_rules.ShortestPiece.Nanometers, 0) - Noise)
+            Add(NestRule.ShortestPiece, $"{cut.Piece}, {shortSide:0} nm on its short side");
+        if (_rules.LongestPiece is { } longest && booked > longest.Nanometers)
+            Add(NestRule.LongestPiece, $"{cut.Piece} of {booked} nm");
+    }
+
+    private void CheckStart(StockItem stock, Cut first)
+    {
+        var needed = RawTrim(stock);
+        if (needed > 0 && first.Start.Nanometers == 0)
+            Add(NestRule.RawStart, $"{first.Piece} on the raw start");
+        else if (layout.Trim.Nanometers < needed || first.Start.Nanometers < needed)
+            Add(NestRule.Trim, $"{layout.Trim.Nanometers} nm of trim where {needed} nm are needed");
+        if (!first.StartCut.IsSquare)
+            CheckSlice(first.Start.Nanometers - FaceTrigonometry.AlongBar(first.StartCut, _rules.Kerf), $"before {first.Piece}");
+    }
+
+    private void CheckGap(Cut before, Cut after)
+    {
+        if (after.Start < before.Start)
+        {
+            Add(NestRule.CutOrder, $"{after.Piece} listed behind {before.Piece}");
+            return;
+        }
+        var gap = (double)((decimal)after.Start.Nanometers - before.End.Nanometers);
+        var where = $"between {before.Piece} and {after.Piece}";
+        var kerf = _rules.Kerf.Nanometers;
+        if (gap < 0)
+            Add(NestRule.Overlap, $"no material {where}");
+        else if (!before.EndCut.IsSquare || !after.StartCut.IsSquare)
+            CheckSlice(gap - FaceTrigonometry.AlongBar(before.EndCut, _rules.Kerf) - FaceTrigonometry.AlongBar(after.StartCut, _rules.Kerf), where);
+        else if (gap < kerf)
+            Add(NestRule.Kerf, $"{gap:0} nm {where}");
+        else if (gap > 2d * kerf)
+            CheckSlice(gap - 2d * kerf, where);
+    }
+
+    /// <summary>What is left between two cuts, once each has taken its kerf.</summary>
+    private void CheckSlice(double thickness, string where)
+    {
+        if (thickness < -Noise)
+            Add(NestRule.Kerf, $"{-thickness:0} nm of kerf missing {where}");
+        else if (thickness < _rules.ThinnestSlice.Nanometers - Noise)
+            Add(NestRule.Slice, $"a slice of {thickness:0} nm {where}");
+    }
+
+    private void CheckEnd(StockItem stock, Cut last)
+    {
+        var behind = (double)((decimal)stock.Length.Nanometers - last.End.Nanometers);
+        if (stock.EndCondition != EndCondition.Sawn && behind < RawTrim(stock))
+            Add(NestRule.RawEnd, $"{last.Piece} within {behind:0} nm of the raw end");
+        var left = behind - FaceTrigonometry.AlongBar(last.EndCut, _rules.Kerf);
+        if (left < _rules.Tail.Nanometers - Noise && _rules.Tail.Nanometers > 0)
+            Add(NestRule.Tail, $"{left:0} nm behind the last kerf");
+        var booked = layout.Remainder.Length.Nanometers;
+        // Where the last kerf runs out of the bar nothing is left; a rounded kerf may cost the remainder one step of the grid.
+        var rounding = last.EndCut.IsSquare ? 0 : GridStep;
+        if (booked < 0 || booked > Math.Max(left, 0) + Noise || booked < left - rounding - Noise)
+            Add(NestRule.RemainderLength, $"a remainder of {booked} nm where {left:0} nm are left");
+    }
+
+    private void CheckRemainder(StockItem stock)
+    {
+        var (length, kind, value) = layout.Remainder;
+        var kept = problem.Remnants is { } rules && length.Nanometers > 0 && length.Nanometers >= rules.KeepFrom.Nanometers;
+        if (kind == RemainderKind.Remnant != kept)
+            Add(NestRule.RemainderKind, $"a remainder of {length.Nanometers} nm booked as {kind}");
+        var worth = ScrapWorth(stock, length.Nanometers);
+        if (kept)
+            worth = BigInteger.Max(worth, RemnantWorth(stock, length.Nanometers, problem.Remnants!.ValueFraction));
+        // One millionth is left to the rounding of decimal quotients.
+        if (value > worth + 1)
+            Add(NestRule.RemainderValueHigh, $"a remainder worth {worth} booked at {value}");
+        else if (value < worth - 1)
+            Add(NestRule.RemainderValueLow, $"a remainder worth {worth} booked at {value}");
+    }
+
+    private static BigInteger RemnantWorth(StockItem stock, long length, decimal fraction)
+    {
+        var (numerator, denominator) = Ratio(fraction);
+        return stock.CostMicros * numerator * length / (denominator * stock.Length.Nanometers);
+    }
+
+    private BigInteger ScrapWorth(StockItem stock, long length)
+    {
+        if (stock.Section is null || stock.Grade is null)
+            return BigInteger.Zero;
+        var (area, areaScale) = Ratio(stock.Section.Area.SquareMillimeters);
+        var (density, densityScale) = Ratio(stock.Grade.Density.Value.KilogramsPerCubicMeter);
+        // kg/m3 × mm2 × nm = 1e-15 kg.
+        return problem.ScrapValueMicrosPerKilogram * area * density * length / (areaScale * densityScale * BigInteger.Pow(10, 15));
+    }
+
+    private static (BigInteger Numerator, BigInteger Denominator) Ratio(decimal value)
+    {
+        var scale = BigInteger.Pow(10, value.Scale);
+        return (new BigInteger(value * (decimal)scale), scale);
+    }
+
+    private void CheckSaw(StockItem stock)
+    {
+        if (stock.Section is not { } section)
+            return;
+        if (_rules.LoadLimit is { } limit && stock.Grade is { } grade)
+        {
+            var kilograms = grade.Density.Value.KilogramsPerCubicMeter * section.Area.SquareMillimeters * stock.Length.Nanometers / 1e15m;
+            if (kilograms > limit.Kilograms)
+                Add(NestRule.LoadLimit, $"{kilograms:0.###} kg");
+        }
+        if (_rules.Capacity is { } capacity)
+            CheckVise(section, capacity);
+    }
+
+    private void CheckVise(Section section, SawCapacity capacity)
+    {
+        var angles = layout.Cuts.SelectMany(cut => new[] { cut.StartCut, cut.EndCut })
+            .Select(end => (Width: end.WidthAngle.Millidegrees, Height: end.HeightAngle.Millidegrees)).Distinct().ToList();
+        var lying = new[] { new Position(false, capacity, section), new Position(true, capacity, section) };
+        if (!lying.Any(position => position.Holds(0)))
+            Add(NestRule.Capacity, section.Designation);
+        else if (!lying.Any(position => angles.All(angle => position.Across(angle) == 0)))
+            Add(NestRule.MiterPlane, "miters in more than one plane");
+        else
+        {
+            var reaching = lying.Where(position => angles.All(angle => position.Across(angle) == 0)).ToList();
+            if (!reaching.Any(position => angles.All(angle => Swivels(position.Along(angle)))))
+                Add(NestRule.MiterRange, "a miter beyond the swivel");
+            else if (!reaching.Any(position => angles.All(angle => position.Holds(position.Along(angle)))))
+                Add(NestRule.Capacity, $"{section.Designation}, mitered");
+        }
+    }
+
+    private bool Swivels(int millidegrees) =>
+        millidegrees == 0
+        || (_rules.MiterRange is { } range
+            && (millidegrees < 0 ? -millidegrees <= range.Left.Millidegrees : millidegrees <= range.Right.Millidegrees));
+
+    private long RawTrim(StockItem stock) =>
+        stock.EndCondition == EndCondition.Sawn || !_rules.Trim.TryGetValue(stock.EndCondition, out var trim) ? 0 : trim.Nanometers;
+
+    private void Add(string code, string what) => _violations.Add(new(code, $"Layout of {layout.Stock.StockId}: {what}."));
+
+    /// <summary>How the bar lies: as it is, or turned a quarter so that its height lies along the blade.</summary>
+    private sealed record Position(bool Turned, SawCapacity Capacity, Section Section)
+    {
+        public int Along((int Width, int Height) angle) => Turned ? angle.Height : angle.Width;
+
+        public int Across((int Width, int Height) angle) => Turned ? angle.Width : angle.Height;
+
+        public bool Holds(int millidegrees)
+        {
+            var alongBlade = Turned ? Section.Height.Nanometers : Section.Width.Nanometers;
+            var upright = Turned ? Section.Width.Nanometers : Section.Height.Nanometers;
+            var mitered = alongBlade / FaceTrigonometry.Cosine(millidegrees);
+            return Section.Shape is SectionShape.Round or SectionShape.RoundTube or SectionShape.Pipe
+                ? mitered <= Capacity.Round.Nanometers + Noise
+                : mitered <= Capacity.Width.Nanometers + Noise && upright <= Capacity.Height.Nanometers;
+        }
+    }
+}

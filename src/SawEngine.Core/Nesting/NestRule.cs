@@ -1,0 +1,128 @@
+namespace SawEngine.Core.Nesting;
+
+/// <summary>The rules that <see cref="NestVerifier"/> checks: stable snake_case codes.</summary>
+public static class NestRule
+{
+    /// <summary>Trim, pieces, kerfs and remainder add up to the bar, exactly.</summary>
+    public const string Conservation = "conservation_broken";
+
+    /// <summary>A layout stands for at least one bar.</summary>
+    public const string Repeat = "repeat_below_one";
+
+    /// <summary>A layout has at least one piece.</summary>
+    public const string EmptyLayout = "layout_empty";
+
+    /// <summary>The trim covers what the end condition needs.</summary>
+    public const string Trim = "trim_too_short";
+
+    /// <summary>A raw end that needs trim never becomes a piece's first face.</summary>
+    public const string RawStart = "piece_on_raw_start";
+
+    /// <summary>A piece stays clear of a raw far end by its trim.</summary>
+    public const string RawEnd = "piece_on_raw_end";
+
+    /// <summary>Pieces lie within the bar.</summary>
+    public const string OutsideBar = "piece_outside_bar";
+
+    /// <summary>Between two pieces, and before and behind a mitered face, lies at least the kerf of each cut, measured along the bar.</summary>
+    public const string Kerf = "kerf_too_small";
+
+    /// <summary>No two pieces share material.</summary>
+    public const string Overlap = "pieces_overlap";
+
+    /// <summary>Cuts are listed in the order in which they lie along the bar.</summary>
+    public const string CutOrder = "cuts_out_of_order";
+
+    /// <summary>A piece has the ordered length.</summary>
+    public const string PieceLength = "piece_length_wrong";
+
+    /// <summary>Faces have the ordered angles and hands.</summary>
+    public const string Miter = "miter_wrong";
+
+    /// <summary>No slice or wedge is thinner than the saw's thinnest.</summary>
+    public const string Slice = "slice_too_thin";
+
+    /// <summary>The remainder is at least the tail.</summary>
+    public const string Tail = "tail_too_short";
+
+    /// <summary>The remainder is booked as the one physical piece that is left behind the last kerf.</summary>
+    public const string RemainderLength = "remainder_length_wrong";
+
+    /// <summary>A remainder is a remnant from the shortest kept length up, else scrap.</summary>
+    public const string RemainderKind = "remainder_kind_wrong";
+
+    /// <summary>A remainder is not credited with more than it is worth.</summary>
+    public const string RemainderValueHigh = "remainder_value_too_high";
+
+    /// <summary>A remainder is not credited with less than it is worth.</summary>
+    public const string RemainderValueLow = "remainder_value_too_low";
+
+    /// <summary>A piece is cut from its own section.</summary>
+    public const string Section = "wrong_section";
+
+    /// <summary>A piece is cut from its own grade and condition.</summary>
+    public const string Grade = "wrong_grade";
+
+    /// <summary>Bars are of the stock that is offered, unchanged.</summary>
+    public const string UnknownStock = "unknown_stock";
+
+    /// <summary>Pieces are of the lines that are ordered.</summary>
+    public const string UnknownPiece = "unknown_piece";
+
+    /// <summary>No more bars are used than there are.</summary>
+    public const string StockOverused = "stock_overused";
+
+    /// <summary>A remnant is single.</summary>
+    public const string RemnantUsedTwice = "remnant_used_twice";
+
+    /// <summary>Pieces placed and unplaced are not more than ordered.</summary>
+    public const string TooManyPieces = "too_many_pieces";
+
+    /// <summary>Pieces placed and unplaced are not fewer than ordered.</summary>
+    public const string PiecesMissing = "pieces_missing";
+
+    /// <summary>The stock's inspection document is at least as high as ordered.</summary>
+    public const string Certificate = "certificate_too_low";
+
+    /// <summary>What lost its heat never serves certified work.</summary>
+    public const string LostHeat = "lost_heat_on_certified_work";
+
+    /// <summary>A line that wants a single or a named heat is cut from stock whose heat is known.</summary>
+    public const string HeatUnknown = "heat_unknown";
+
+    /// <summary>All pieces of a line that wants a single heat are of one heat.</summary>
+    public const string HeatsMixed = "heats_mixed";
+
+    /// <summary>A line that names a heat is cut from that heat.</summary>
+    public const string NamedHeat = "not_the_named_heat";
+
+    /// <summary>A piece's short side is not below the saw's shortest, and its faces do not cross.</summary>
+    public const string ShortestPiece = "piece_too_short";
+
+    /// <summary>A piece is not longer than the outfeed takes.</summary>
+    public const string LongestPiece = "piece_too_long";
+
+    /// <summary>The saw holds the section, mitered ones at their greater width.</summary>
+    public const string Capacity = "section_too_large";
+
+    /// <summary>Miters are within the saw's swivel.</summary>
+    public const string MiterRange = "miter_out_of_range";
+
+    /// <summary>One position of the bar brings all its miters into the plane in which the saw swivels.</summary>
+    public const string MiterPlane = "miter_plane_out_of_reach";
+
+    /// <summary>A bar is not heavier than the bar feed carries.</summary>
+    public const string LoadLimit = "bar_too_heavy";
+
+    /// <summary>The value of a nest is the sum of its bars' costs less the value of their remainders.</summary>
+    public const string Value = "value_wrong";
+
+    /// <summary>A bound is not above the value.</summary>
+    public const string Bound = "bound_above_value";
+
+    /// <summary>Reasons are those of the published list.</summary>
+    public const string UnplacedReason = "unplaced_reason_unknown";
+
+    /// <summary>Unplaced pieces stand in one row a line, each of at least one piece.</summary>
+    public const string UnplacedRow = "unplaced_row_wrong";
+}

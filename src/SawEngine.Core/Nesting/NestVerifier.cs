@@ -1,0 +1,119 @@
+using System.Collections.Frozen;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Core.Nesting;
+
+/// <summary>
+/// Holds a nest against the rules of the trade. It shares no arithmetic and no geometry with what lays, costs and nests:
+/// all is derived again from the definitions, so that an error there is found here.
+/// </summary>
+public static class NestVerifier
+{
+    private static readonly FrozenSet<string> Reasons = new[]
+    {
+        UnplacedReason.NoStock, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar,
+        UnplacedReason.StockUsedUp, UnplacedReason.NoSingleHeat, UnplacedReason.NoSawHoldsSection, UnplacedReason.NoSawCutsMiter,
+        UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.BarTooHeavy, UnplacedReason.NoBladeCuts,
+        UnplacedReason.NotVerified,
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>All rules that a nest breaks; empty where it is clean.</summary>
+    public static IReadOnlyList<Violation> Verify(NestProblem problem, Nest nest)
+    {
+        var offered = problem.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal);
+        var ordered = problem.Lines.ToDictionary(line => line.Ref);
+        var violations = new List<Violation>();
+        foreach (var layout in nest.Layouts)
+            violations.AddRange(new LayoutCheck(problem, offered, ordered, layout).Run());
+        CheckStockUse(offered, nest, violations);
+        CheckQuantities(problem, nest, violations);
+        CheckSingleHeats(problem, offered, nest, violations);
+        CheckUnplaced(nest, violations);
+        CheckValue(nest, violations);
+        return violations;
+    }
+
+    /// <summary>All rules that one layout breaks by itself; empty where it is clean.</summary>
+    public static IReadOnlyList<Violation> VerifyLayout(NestProblem problem, BarLayout layout) =>
+        new LayoutCheck(
+            problem,
+            problem.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal),
+            problem.Lines.ToDictionary(line => line.Ref),
+            layout).Run();
+
+    private static void CheckStockUse(Dictionary<string, StockItem> offered, Nest nest, List<Violation> violations)
+    {
+        foreach (var use in nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal))
+        {
+            if (!offered.TryGetValue(use.Key, out var item))
+                continue;
+            var bars = use.Sum(layout => (decimal)layout.Repeat);
+            if (item.Kind == StockKind.Remnant && bars > 1)
+                violations.Add(new(NestRule.RemnantUsedTwice, $"Remnant {use.Key} is used {bars} times."));
+            else if (item.Quantity is { } quantity && bars > quantity)
+                violations.Add(new(NestRule.StockOverused, $"{bars} bars of {use.Key} are used, {quantity} are there."));
+        }
+    }
+
+    private static void CheckQuantities(NestProblem problem, Nest nest, List<Violation> violations)
+    {
+        var counted = new Dictionary<PieceRef, decimal>();
+        foreach (var layout in nest.Layouts)
+        {
+            foreach (var cut in layout.Cuts)
+                counted[cut.Piece] = counted.GetValueOrDefault(cut.Piece) + layout.Repeat;
+        }
+        foreach (var row in nest.Unplaced)
+            counted[row.Piece] = counted.GetValueOrDefault(row.Piece) + row.Quantity;
+        foreach (var line in problem.Lines)
+        {
+            var count = counted.GetValueOrDefault(line.Ref);
+            if (count > line.Quantity)
+                violations.Add(new(NestRule.TooManyPieces, $"{count} pieces of {line.Ref} are accounted for, {line.Quantity} are ordered."));
+            else if (count < line.Quantity)
+                violations.Add(new(NestRule.PiecesMissing, $"{count} pieces of {line.Ref} are accounted for, {line.Quantity} are ordered."));
+        }
+    }
+
+    private static void CheckSingleHeats(NestProblem problem, Dictionary<string, StockItem> offered, Nest nest, List<Violation> violations)
+    {
+        var single = problem.Lines.Where(line => line.HeatRule == HeatRule.Single).Select(line => line.Ref).ToHashSet();
+        var heatOf = new Dictionary<PieceRef, string>();
+        var mixed = new HashSet<PieceRef>();
+        foreach (var layout in nest.Layouts)
+        {
+            if (!offered.TryGetValue(layout.Stock.StockId, out var item) || item.Heat is null)
+                continue;
+            foreach (var cut in layout.Cuts)
+            {
+                if (!single.Contains(cut.Piece) || heatOf.TryAdd(cut.Piece, item.Heat) || heatOf[cut.Piece] == item.Heat || !mixed.Add(cut.Piece))
+                    continue;
+                violations.Add(new(NestRule.HeatsMixed, $"{cut.Piece} is cut from heats {heatOf[cut.Piece]} and {item.Heat}."));
+            }
+        }
+    }
+
+    private static void CheckUnplaced(Nest nest, List<Violation> violations)
+    {
+        var seen = new HashSet<PieceRef>();
+        foreach (var row in nest.Unplaced)
+        {
+            if (!Reasons.Contains(row.Reason))
+                violations.Add(new(NestRule.UnplacedReason, $"{row.Piece} is unplaced for '{row.Reason}'."));
+            if (!seen.Add(row.Piece) || row.Quantity < 1)
+                violations.Add(new(NestRule.UnplacedRow, $"{row.Piece} has a second row, or one of {row.Quantity} pieces."));
+        }
+    }
+
+    private static void CheckValue(Nest nest, List<Violation> violations)
+    {
+        var sum = 0m;
+        foreach (var layout in nest.Layouts)
+            sum += ((decimal)layout.Stock.CostMicros - layout.Remainder.ValueMicros) * layout.Repeat;
+        if (sum != nest.ValueMicros)
+            violations.Add(new(NestRule.Value, $"The value is {nest.ValueMicros}, the bars cost {sum}."));
+        if (nest.BoundMicros > nest.ValueMicros)
+            violations.Add(new(NestRule.Bound, $"The bound {nest.BoundMicros} is above the value {nest.ValueMicros}."));
+    }
+}

@@ -1,0 +1,32 @@
+using SawEngine.Core.Orders;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Core.Nesting;
+
+/// <summary>Which stock may serve which order line: section, grade, inspection document and heat.</summary>
+public static class StockMatch
+{
+    /// <summary>Whether section and grade are those ordered.</summary>
+    public static bool IsOfMaterial(OrderLine line, StockItem stock) =>
+        Equals(line.Section, stock.Section) && Equals(line.Grade, stock.Grade);
+
+    /// <summary>Whether the inspection document offered is at least as high as the one ordered.</summary>
+    public static bool Suffices(Certificate ordered, Certificate offered) => ordered switch
+    {
+        Certificate.None => true,
+        Certificate.MillTestReport => offered == Certificate.MillTestReport,
+        _ => offered != Certificate.MillTestReport && offered >= ordered,
+    };
+
+    /// <summary>Whether the stock's heat may serve the line: what lost its heat serves neither certified work nor lines that care for the heat.</summary>
+    public static bool IsOfHeat(OrderLine line, StockItem stock) => line.HeatRule switch
+    {
+        HeatRule.Named => stock.Heat is not null && string.Equals(stock.Heat, line.Heat, StringComparison.Ordinal),
+        HeatRule.Single => stock.Heat is not null,
+        _ => stock.Heat is not null || line.Certificate == Certificate.None,
+    };
+
+    /// <summary>Whether a bar of the stock may give a piece of the line.</summary>
+    public static bool Serves(OrderLine line, StockItem stock) =>
+        IsOfMaterial(line, stock) && Suffices(line.Certificate, stock.Certificate) && IsOfHeat(line, stock);
+}

@@ -1,0 +1,124 @@
+using SawEngine.Core.Nesting;
+
+namespace SawEngine.Solvers.Nesting;
+
+/// <summary>
+/// Best fit: pieces in a given order, each into the open bar that it leaves the least room in, else into a new bar of the first stock in a given order
+/// that takes it (Johnson 1973, bin packing). Equal pieces and equal bars are handled at once.
+/// </summary>
+internal sealed class BestFit
+{
+    private readonly NestModel _model;
+    private readonly List<int> _opening;
+    private readonly int[] _left;
+    private readonly long _shortest;
+    private readonly Dictionary<(int Class, int Face, MiterPlane Plane), int> _shelfIndex = [];
+    private readonly List<Shelf> _shelves = [];
+    private readonly List<OpenBar> _bars = [];
+
+    private BestFit(NestModel model, IEnumerable<int> opening)
+    {
+        _model = model;
+        _opening = [.. opening];
+        _left = [.. model.Stock.Select(stock => stock.Available)];
+        _shortest = model.Types.Count == 0 ? 0 : model.Types.Min(type => type.Overall);
+    }
+
+    /// <summary>The filled bars, in the order in which they were begun; null where canceled.</summary>
+    public static List<OpenBar>? Fill(NestModel model, IEnumerable<int> typeOrder, IEnumerable<int> opening, CancellationToken cancellation)
+    {
+        var fit = new BestFit(model, opening);
+        foreach (var type in typeOrder)
+        {
+            if (cancellation.IsCancellationRequested)
+                return null;
+            fit.Place(type);
+        }
+        return fit._bars;
+    }
+
+    private void Place(int typeIndex)
+    {
+        var type = _model.Types[typeIndex];
+        var wanted = type.Demand;
+        while (wanted > 0 && TakeTightest(type) is { } index)
+            wanted -= Add(index, typeIndex, wanted);
+        while (wanted > 0 && Open(type) is { } index)
+            wanted -= Add(index, typeIndex, wanted);
+    }
+
+    /// <summary>Puts as many pieces as fit on as many of the bars as they fill, else the rest on one bar; gives back the number placed.</summary>
+    private int Add(int index, int typeIndex, int wanted)
+    {
+        var bars = _bars[index];
+        var each = (int)Math.Min(bars.Fitting(_model, _model.Types[typeIndex]), wanted);
+        var used = Math.Min(bars.Bars, wanted / each);
+        if (bars.Last is null)
+            _left[bars.Stock] += bars.Bars - used;
+        else if (used < bars.Bars)
+        {
+            _bars.Add(bars with { Bars = bars.Bars - used });
+            Shelve(_bars.Count - 1);
+        }
+        _bars[index] = bars.With(_model, typeIndex, each, used);
+        Shelve(index);
+        return each * used;
+    }
+
+    private int? Open(PieceType type)
+    {
+        _opening.RemoveAll(stock => _left[stock] == 0);
+        foreach (var stock in _opening)
+        {
+            var bars = OpenBar.Empty(stock, _left[stock]);
+            if (bars.Fitting(_model, type) == 0)
+                continue;
+            _left[stock] = 0;
+            _bars.Add(bars);
+            return _bars.Count - 1;
+        }
+        return null;
+    }
+
+    private void Shelve(int index)
+    {
+        var bar = _bars[index];
+        var stock = _model.Stock[bar.Stock];
+        var room = stock.Length - bar.Position;
+        if (room < _shortest)
+            return;
+        var key = (stock.Class, bar.Face, bar.Plane);
+        if (!_shelfIndex.TryGetValue(key, out var shelf))
+        {
+            shelf = _shelves.Count;
+            _shelfIndex.Add(key, shelf);
+            _shelves.Add(new(stock.Class, bar.Face, bar.Plane, []));
+        }
+        _shelves[shelf].Rooms.Add((room, index));
+    }
+
+    /// <summary>Takes the bars with the least room that takes a piece from their shelf.</summary>
+    private int? TakeTightest(PieceType type)
+    {
+        var (best, bestShelf) = ((Room: long.MaxValue, Index: int.MaxValue), -1);
+        for (var i = 0; i < _shelves.Count; i++)
+        {
+            var shelf = _shelves[i];
+            if (!_model.ClassServes(shelf.Class, type) || !_model.Joins(shelf.Plane, type))
+                continue;
+            var need = _model.Gap(shelf.Face, type.FirstFace) + type.Overall + _model.EndNeed(shelf.Class, type.SecondFace);
+            if (shelf.Rooms.Count == 0 || shelf.Rooms.Max.Room < need)
+                continue;
+            var tightest = shelf.Rooms.GetViewBetween((need, 0), (long.MaxValue, int.MaxValue)).Min;
+            if (tightest.CompareTo(best) < 0)
+                (best, bestShelf) = (tightest, i);
+        }
+        if (bestShelf < 0)
+            return null;
+        _shelves[bestShelf].Rooms.Remove(best);
+        return best.Index;
+    }
+
+    /// <summary>Open bars of one class whose last faces are alike, by room.</summary>
+    private sealed record Shelf(int Class, int Face, MiterPlane Plane, SortedSet<(long Room, int Index)> Rooms);
+}

@@ -1,0 +1,88 @@
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Solvers.Nesting;
+
+/// <summary>A stock item as bounds see it: what it can give at most, and what it costs at least for what is taken of it.</summary>
+internal sealed class BoundBar
+{
+    private readonly StockItem _item;
+    private readonly LayoutCost _cost;
+    private readonly long _shared;
+
+    private BoundBar(StockItem item, LayoutCost cost, long shared)
+    {
+        _item = item;
+        _cost = cost;
+        _shared = shared;
+        IsCredited = cost.RemainderOf(item, item.Length).ValueMicros > 0;
+    }
+
+    public required long Available { get; init; }
+
+    /// <summary>No pieces of a larger total size lie on one bar.</summary>
+    public required long Usable { get; init; }
+
+    /// <summary>The smallest size: a bar that is used gives at least one piece.</summary>
+    public required long LeastUse { get; init; }
+
+    public long CostMicros => _item.CostMicros;
+
+    /// <summary>Whether any remainder has a value.</summary>
+    public bool IsCredited { get; }
+
+    public static BoundBar Of(NestModel model, BarStock stock, IReadOnlyList<PieceType> types, LayoutCost cost)
+    {
+        // The loss before a mitered first face may lie within the trim, and is then in no piece's way.
+        var trim = Math.Max(0, model.Lead(stock.Class, 0) - types.Max(model.FirstFaceLoss));
+        return new(stock.Item, cost, stock.Length - trim)
+        {
+            Available = stock.Available,
+            Usable = types.Max(type => model.FarthestKerf(stock, type)) - trim,
+            LeastUse = types.Min(model.SizeOf),
+        };
+    }
+
+    /// <summary>The least cost of a bar from which a total size is taken.</summary>
+    public long LeastCost(long use) => _item.CostMicros - ValueOf(use);
+
+    /// <summary>The least cost per measure of what is taken, over all that may be taken; null where no use has a measure.</summary>
+    public decimal? LeastRate(SizeFunction function)
+    {
+        if (!IsCredited && CostMicros >= 0)
+            return function.Of(Usable) is var most and > 0 ? (decimal)CostMicros / most : null;
+        decimal? least = null;
+        foreach (var (from, to) in Stretches())
+        {
+            foreach (var use in function.Candidates(from, to))
+            {
+                if (function.Of(use) is not (var measure and > 0))
+                    continue;
+                // On a stretch that grows the value is taken unrounded: less than a millionth above the rounded one.
+                var value = ValueOf(use);
+                var rounding = value > 0 && !function.IsFlatAt(use) ? 1 : 0;
+                var rate = ((decimal)_item.CostMicros - value - rounding) / measure;
+                if (least is null || rate < least)
+                    least = rate;
+            }
+        }
+        return least;
+    }
+
+    private long ValueOf(long use) => _cost.RemainderOf(_item, Length.FromNanometers(Math.Max(0, _shared - use))).ValueMicros;
+
+    /// <summary>Stretches of use on which the remainder's unrounded value falls in a straight line: remnants, scrap, and nothing left.</summary>
+    private IEnumerable<(long From, long To)> Stretches()
+    {
+        var from = LeastUse;
+        foreach (var last in new[] { _cost.Remnants is { } rules ? _shared - rules.KeepFrom.Nanometers : 0, _shared, Usable })
+        {
+            var to = Math.Min(last, Usable);
+            if (to < from)
+                continue;
+            yield return (from, to);
+            from = to + 1;
+        }
+    }
+}

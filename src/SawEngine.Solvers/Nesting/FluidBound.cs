@@ -1,0 +1,122 @@
+namespace SawEngine.Solvers.Nesting;
+
+/// <summary>
+/// Lower bounds on the cost of bars that hold pieces of given sizes. For a superadditive function of size, the pieces' measure is poured over the bars, those of least
+/// cost per measure first; with size itself this is the volume bound (L1), with <see cref="SizeFunction.LargeOrSmall"/> and
+/// <see cref="SizeFunction.WholeUnits"/> it knows that large pieces do not share a bar (L2). The same functions count bars, which cost at least as much as the cheapest.
+/// </summary>
+internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, IReadOnlyList<BoundBar> bars)
+{
+    private const int FunctionsTimesBars = 20_000;
+    private const int MostFunctionsOfAKind = 64;
+    private const int MostUnitsPerBar = 64;
+    private const int LargestSumTable = 1_000_000;
+
+    /// <summary>No set of bars that holds the pieces costs less.</summary>
+    public long Micros()
+    {
+        var bound = Poured(new SizeFunction.Identity());
+        if (bars.All(bar => bar.LeastCost(bar.LeastUse) >= 0))
+        {
+            var barsNeeded = 0m;
+            foreach (var function in Functions())
+            {
+                bound = Math.Max(bound, Poured(function));
+                barsNeeded = Math.Max(barsNeeded, BarsNeeded(function));
+            }
+            bound = Math.Max(bound, CheapestBars(barsNeeded));
+        }
+        // Decimal quotients are good to 28 digits; a thousandth of a millionth is far beyond what they lose.
+        var micros = (long)decimal.Ceiling(bound - 0.001m);
+        return bars.Any(bar => bar.IsCredited) ? micros : SmallestSumFrom(micros);
+    }
+
+    private IEnumerable<SizeFunction> Functions()
+    {
+        var longest = bars.Max(bar => bar.Usable);
+        var most = Math.Clamp(FunctionsTimesBars / bars.Count, 4, MostFunctionsOfAKind);
+        foreach (var (size, _) in Sample([.. sizes.Where(piece => piece.Size <= longest / 2)], most))
+            yield return new SizeFunction.LargeOrSmall(longest, size);
+        foreach (var (size, _) in Sample([.. sizes.Where(piece => piece.Size >= longest / MostUnitsPerBar)], most))
+            yield return new SizeFunction.WholeUnits(size, 1, 0);
+        foreach (var usable in Sample([.. bars.Select(bar => bar.Usable).Distinct().OrderDescending()], most / 4))
+        {
+            for (var inBar = 1; inBar <= 4; inBar++)
+                yield return new SizeFunction.WholeUnits(usable, inBar + 1, 1);
+        }
+    }
+
+    private static IEnumerable<T> Sample<T>(IReadOnlyList<T> values, int most) =>
+        Enumerable.Range(0, Math.Min(values.Count, most)).Select(i => values[(int)((long)i * values.Count / Math.Min(values.Count, most))]);
+
+    /// <summary>The cost of pouring the pieces' measure over the bars.</summary>
+    private decimal Poured(SizeFunction function)
+    {
+        var left = Measure(function);
+        var cost = 0m;
+        foreach (var (rate, room) in bars.Select(bar => (Rate: bar.LeastRate(function), Room: Room(bar, function)))
+            .Where(bar => bar.Rate is not null && bar.Room > 0).OrderBy(bar => bar.Rate))
+        {
+            var poured = Math.Min(left, room);
+            cost += poured * rate!.Value;
+            left -= poured;
+            if (left == 0)
+                break;
+        }
+        return cost;
+    }
+
+    private decimal BarsNeeded(SizeFunction function)
+    {
+        var left = Measure(function);
+        var needed = 0m;
+        foreach (var bar in bars.Where(bar => function.Of(bar.Usable) > 0).OrderByDescending(bar => bar.Usable))
+        {
+            var used = Math.Min(bar.Available, decimal.Ceiling(left / function.Of(bar.Usable)));
+            needed += used;
+            left -= used * function.Of(bar.Usable);
+            if (left <= 0)
+                break;
+        }
+        return needed;
+    }
+
+    private decimal CheapestBars(decimal count)
+    {
+        var cost = 0m;
+        foreach (var (least, available) in bars.Select(bar => (Least: bar.LeastCost(bar.LeastUse), bar.Available)).OrderBy(bar => bar.Least))
+        {
+            var used = Math.Min(count, available);
+            cost += used * least;
+            count -= used;
+        }
+        return cost;
+    }
+
+    private decimal Measure(SizeFunction function) => sizes.Sum(piece => (decimal)function.Of(piece.Size) * piece.Count);
+
+    private static decimal Room(BoundBar bar, SizeFunction function) => (decimal)bar.Available * function.Of(bar.Usable);
+
+    /// <summary>The smallest sum of stock costs that is not below a bound; where the table would be large, the next multiple of their greatest common divisor.</summary>
+    private long SmallestSumFrom(long bound)
+    {
+        var costs = bars.Select(bar => bar.CostMicros).Where(cost => cost > 0).Distinct().ToList();
+        if (bound <= 0 || costs.Count == 0 || bars.Any(bar => bar.CostMicros < 0))
+            return bound;
+        var unit = costs.Aggregate(GreatestCommonDivisor);
+        var units = (bound + unit - 1) / unit;
+        var last = units + costs.Min() / unit;
+        if (last > LargestSumTable / costs.Count)
+            return units * unit;
+        var isSum = new bool[last + 1];
+        isSum[0] = true;
+        foreach (var cost in costs)
+        {
+            for (var sum = cost / unit; sum <= last; sum++)
+                isSum[sum] |= isSum[sum - cost / unit];
+        }
+        return Array.IndexOf(isSum, true, (int)units) * unit;
+    }
+
+    private static long GreatestCommonDivisor(long a, long b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);
+}

@@ -1,0 +1,191 @@
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Solvers.Nesting;
+
+/// <summary>
+/// A nesting problem in numbers: pieces that are alike as types, longest first; stock that serves alike as classes; faces and what is lost between them
+/// as tables. All losses are those of <see cref="LayoutPositions"/>.
+/// </summary>
+internal sealed class NestModel
+{
+    private const int GapTableFaces = 128;
+
+    private readonly List<EndCut> _faces = [EndCut.Square];
+    private readonly List<bool[]> _serves = [];
+    private readonly CutRules _rules;
+    private readonly LayoutCost _cost;
+    private readonly long[,] _gaps;
+    private readonly long[][] _leads;
+    private readonly long[][] _ends;
+    private readonly long[] _kerfs;
+
+    private NestModel(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats)
+    {
+        _rules = problem.Rules;
+        _cost = LayoutCost.Of(problem);
+        var (types, needs) = Group(problem, quantityOf, chosenHeats);
+        Types = [.. types.OrderByDescending(type => type.Overall).ThenBy(type => type.FirstFace).ThenBy(type => type.SecondFace).ThenBy(type => type.Need)];
+        Pieces = Types.Sum(type => type.Demand);
+        (Stock, var classes) = Classify(problem, needs);
+        foreach (var need in needs)
+            _serves.Add([.. classes.Select(need.IsServedBy)]);
+        _kerfs = [.. _faces.Select(face => face.KerfAlongBar(_rules.Kerf).Nanometers)];
+        _leads = PerEndCondition(classes, (item, face) => LayoutPositions.Lead(item, face, _rules));
+        _ends = PerEndCondition(classes, (item, face) => item.Length - LayoutPositions.LastEnd(item, face, _rules));
+        var tabled = Math.Min(_faces.Count, GapTableFaces);
+        _gaps = new long[tabled, tabled];
+        for (var i = 0; i < tabled; i++)
+        {
+            for (var j = 0; j < tabled; j++)
+                _gaps[i, j] = LayoutPositions.Between(_faces[i], _faces[j], _rules).Nanometers;
+        }
+    }
+
+    /// <summary>The types, longest first.</summary>
+    public IReadOnlyList<PieceType> Types { get; }
+
+    /// <summary>Stock that serves at least one type, by id.</summary>
+    public IReadOnlyList<BarStock> Stock { get; }
+
+    /// <summary>All pieces wanted.</summary>
+    public int Pieces { get; }
+
+    /// <summary>
+    /// The model of some of a problem's pieces. Single-heat lines without a chosen heat may be served from any known one.
+    /// Lines that no saw under the rules can cut are left out, and bars that are too heavy.
+    /// </summary>
+    public static NestModel Of(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats) =>
+        new(problem, quantityOf, chosenHeats);
+
+    public bool Serves(int stock, PieceType type) => _serves[type.Need][Stock[stock].Class];
+
+    public bool NeedServed(int need, int stock) => _serves[need][Stock[stock].Class];
+
+    public bool ClassServes(int stockClass, PieceType type) => _serves[type.Need][stockClass];
+
+    /// <summary>Whether a bar on which the faces lie in a plane may take a piece too: it lies one way for all its cuts.</summary>
+    public bool Joins(MiterPlane plane, PieceType type) => !_rules.ForSaw || (plane | type.Plane) != MiterPlane.Both;
+
+    public long Gap(int face, int nextFace) =>
+        face < GapTableFaces && nextFace < GapTableFaces
+            ? _gaps[face, nextFace]
+            : LayoutPositions.Between(_faces[face], _faces[nextFace], _rules).Nanometers;
+
+    public long Lead(int stockClass, int face) => _leads[stockClass][face];
+
+    /// <summary>What must stay behind the last piece's end.</summary>
+    public long EndNeed(int stockClass, int face) => _ends[stockClass][face];
+
+    /// <summary>What a bar costs whose last piece ends at a position.</summary>
+    public long NetCost(BarStock stock, long end, int lastFace)
+    {
+        var remainder = stock.Length - end - Math.Min(_kerfs[lastFace], stock.Length - end);
+        return LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, Length.FromNanometers(remainder)));
+    }
+
+    /// <summary>A bar of the stock never costs less than this, whatever is left of it.</summary>
+    public long LeastCost(BarStock stock) => LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, stock.Item.Length));
+
+    /// <summary>What the first face of a type takes of the bar before it, beyond the kerf of a square cut.</summary>
+    public long FirstFaceLoss(PieceType type) => Gap(0, type.FirstFace) - _kerfs[0];
+
+    /// <summary>The least that a piece of a type takes of a bar: its length, the kerf behind it and the loss before its first face.</summary>
+    public long SizeOf(PieceType type) => type.Overall + _kerfs[type.SecondFace] + FirstFaceLoss(type);
+
+    /// <summary>Where the kerf behind the last piece can end at most, a kerf that runs out of the bar included.</summary>
+    public long FarthestKerf(BarStock stock, PieceType lastType) =>
+        stock.Length - EndNeed(stock.Class, lastType.SecondFace) + _kerfs[lastType.SecondFace];
+
+    /// <summary>How many pieces of a type fit behind a position, and 0 where none does.</summary>
+    public long Fitting(BarStock stock, long position, int lastFace, PieceType type, bool isEmpty)
+    {
+        var first = isEmpty ? Lead(stock.Class, type.FirstFace) : Gap(lastFace, type.FirstFace);
+        var room = stock.Length - position - EndNeed(stock.Class, type.SecondFace) - first - type.Overall;
+        return room < 0 ? 0 : 1 + room / (Gap(type.SecondFace, type.FirstFace) + type.Overall);
+    }
+
+    /// <summary>Where the last of some pieces of a type ends that are laid behind a position.</summary>
+    public long EndOf(BarStock stock, long position, int lastFace, PieceType type, int count, bool isEmpty)
+    {
+        var first = isEmpty ? Lead(stock.Class, type.FirstFace) : Gap(lastFace, type.FirstFace);
+        return position + first + count * type.Overall + (count - 1) * Gap(type.SecondFace, type.FirstFace);
+    }
+
+    /// <summary>A length by class and face that depends on the class only through the condition of its ends.</summary>
+    private long[][] PerEndCondition(List<StockItem> classes, Func<StockItem, EndCut, Length> length)
+    {
+        var rows = new Dictionary<EndCondition, long[]>();
+        foreach (var item in classes)
+            rows.TryAdd(item.EndCondition, [.. _faces.Select(face => length(item, face).Nanometers)]);
+        return [.. classes.Select(item => rows[item.EndCondition])];
+    }
+
+    private (List<PieceType> Types, List<PieceNeed> Needs) Group(
+        NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats)
+    {
+        var needs = new List<PieceNeed>();
+        var needIndex = new Dictionary<object, int>();
+        var faceIndex = new Dictionary<EndCut, int> { [EndCut.Square] = 0 };
+        var types = new Dictionary<(long, int, int, int), PieceType>();
+        foreach (var line in ByUrgency(problem))
+        {
+            var quantity = quantityOf(line);
+            if (quantity == 0 || SawFit.ReasonAgainst(line, _rules) is not null)
+                continue;
+            var need = new PieceNeed(line, chosenHeats.GetValueOrDefault(line.Ref));
+            var needed = IndexOf(needIndex, NeedKey(need), needs, need);
+            var (first, second) = (IndexOf(faceIndex, line.FirstEnd, _faces, line.FirstEnd), IndexOf(faceIndex, line.SecondEnd, _faces, line.SecondEnd));
+            var overall = PieceGeometry.Of(line).Overall.Nanometers;
+            if (!types.TryGetValue((overall, first, second, needed), out var type))
+            {
+                type = new() { Overall = overall, FirstFace = first, SecondFace = second, Plane = SawFit.PlaneOf(line), Need = needed };
+                types.Add((overall, first, second, needed), type);
+            }
+            type.Lines.Add((line, quantity));
+            type.Demand += quantity;
+        }
+        return ([.. types.Values], needs);
+    }
+
+    private static IEnumerable<OrderLine> ByUrgency(NestProblem problem) =>
+        problem.Lines.OrderBy(line => problem.Due.TryGetValue(line.Ref.OrderId, out var due) ? due : DateTimeOffset.MaxValue).ThenBy(line => line.Ref);
+
+    private static object NeedKey(PieceNeed need)
+    {
+        var rule = need.Line.HeatRule == HeatRule.Any ? HeatRule.Any : HeatRule.Single;
+        var heat = need.Line.HeatRule == HeatRule.Named ? need.Line.Heat : need.ChosenHeat;
+        return (need.Line.Section, need.Line.Grade, need.Line.Certificate, rule, heat);
+    }
+
+    private (List<BarStock> Stock, List<StockItem> Classes) Classify(NestProblem problem, List<PieceNeed> needs)
+    {
+        var namedHeats = needs.Select(need => need.ChosenHeat ?? need.Line.Heat).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var classes = new List<StockItem>();
+        var classIndex = new Dictionary<object, int>();
+        var stock = new List<BarStock>();
+        foreach (var item in problem.Stock.OrderBy(item => item.StockId, StringComparer.Ordinal))
+        {
+            var available = Math.Min(item.Quantity ?? int.MaxValue, Pieces);
+            if (available <= 0 || !SawFit.Carries(item, _rules) || !needs.Exists(need => need.IsServedBy(item)))
+                continue;
+            var heat = item.Heat is not null && namedHeats.Contains(item.Heat) ? item.Heat : null;
+            var key = (item.Section, item.Grade, item.Certificate, item.Heat is null, heat, item.EndCondition);
+            var usable = LayoutPositions.LastEnd(item, EndCut.Square, _rules) - LayoutPositions.Lead(item, EndCut.Square, _rules) + _rules.Kerf;
+            stock.Add(new(item, IndexOf(classIndex, key, classes, item), available, usable.Nanometers));
+        }
+        return (stock, classes);
+    }
+
+    private static int IndexOf<TKey, TValue>(Dictionary<TKey, int> index, TKey key, List<TValue> values, TValue value)
+        where TKey : notnull
+    {
+        if (index.TryGetValue(key, out var known))
+            return known;
+        index.Add(key, values.Count);
+        values.Add(value);
+        return values.Count - 1;
+    }
+}

@@ -1,0 +1,25 @@
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
+
+namespace SawEngine.Solvers.Nesting;
+
+/// <summary>Pieces that are alike for nesting, of one or several lines.</summary>
+internal sealed class PieceType
+{
+    /// <summary>Overall length in nanometers.</summary>
+    public required long Overall { get; init; }
+
+    public required int FirstFace { get; init; }
+
+    public required int SecondFace { get; init; }
+
+    public required MiterPlane Plane { get; init; }
+
+    /// <summary>Index of the need.</summary>
+    public required int Need { get; init; }
+
+    /// <summary>The lines with the pieces wanted of each, the most urgent first.</summary>
+    public List<(OrderLine Line, int Quantity)> Lines { get; } = [];
+
+    public int Demand { get; set; }
+}
