@@ -1,0 +1,20 @@
+namespace SawEngine.Api.Features.Plans;
+
+/// <summary>What could hurt someone.</summary>
+public sealed record CautionJson
+{
+    /// <summary>Id of the caution.</summary>
+    public required string CautionId { get; init; }
+
+    /// <summary>Code of the published list.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>A sentence for the operator.</summary>
+    public required string Detail { get; init; }
+
+    /// <summary>Standard or regulation.</summary>
+    public required string Reference { get; init; }
+
+    /// <summary>How far the reference can be trusted.</summary>
+    public required string Confidence { get; init; }
+}

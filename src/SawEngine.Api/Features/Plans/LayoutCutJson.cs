@@ -1,0 +1,31 @@
+using SawEngine.Api.Features.Orders;
+
+namespace SawEngine.Api.Features.Plans;
+
+/// <summary>One piece on a bar, from its first to its last point.</summary>
+public sealed record LayoutCutJson
+{
+    /// <summary>Order that it serves.</summary>
+    public required string OrderId { get; init; }
+
+    /// <summary>Line that it serves.</summary>
+    public required string LineId { get; init; }
+
+    /// <summary>Distance of its first point from the bar's start, in the length unit of the request.</summary>
+    public required decimal Start { get; init; }
+
+    /// <summary>Distance of its last point from the bar's start, in the length unit of the request.</summary>
+    public required decimal End { get; init; }
+
+    /// <summary>Its first face on the bar; absent where square.</summary>
+    public EndCutJson? StartCut { get; init; }
+
+    /// <summary>Its second face on the bar; absent where square.</summary>
+    public EndCutJson? EndCut { get; init; }
+
+    /// <summary>True where it lies turned end for end.</summary>
+    public bool? Flipped { get; init; }
+
+    /// <summary>True where its first face is made by the cut of the piece before it.</summary>
+    public bool? SharesCutBefore { get; init; }
+}

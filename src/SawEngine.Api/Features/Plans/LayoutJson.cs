@@ -1,0 +1,35 @@
+namespace SawEngine.Api.Features.Plans;
+
+/// <summary>One bar with its ordered cuts, or several equal bars cut alike.</summary>
+public sealed record LayoutJson
+{
+    /// <summary>Id of the layout; it stays when its job moves.</summary>
+    public required string LayoutId { get; init; }
+
+    /// <summary>Job that cuts it.</summary>
+    public string? JobId { get; init; }
+
+    /// <summary>Place in its job, from 1.</summary>
+    public required int Sequence { get; init; }
+
+    /// <summary>Stock item that the bar is of.</summary>
+    public required string StockId { get; init; }
+
+    /// <summary>Saws for which it is verified.</summary>
+    public required IReadOnlyList<string> SawIds { get; init; }
+
+    /// <summary>How many bars are cut alike.</summary>
+    public required int Repeat { get; init; }
+
+    /// <summary>The melt.</summary>
+    public string? Heat { get; init; }
+
+    /// <summary>Inspection document of the bar.</summary>
+    public string? Certificate { get; init; }
+
+    /// <summary>Pieces in the order in which they are cut.</summary>
+    public required IReadOnlyList<LayoutCutJson> Cuts { get; init; }
+
+    /// <summary>What is left.</summary>
+    public required LayoutRemainderJson Remainder { get; init; }
+}
