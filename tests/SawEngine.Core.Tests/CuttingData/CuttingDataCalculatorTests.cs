@@ -39,14 +39,29 @@ public sealed class CuttingDataCalculatorTests
         Assert.Contains(data.Warnings, warning => warning.Code == "few_teeth_in_shortest_run");
     }
 
-    /// <summary>Single structural shapes run at 0.5 to 0.75 of a solid's rate, single tubes at 0.6 to 0.8 and, here, up to 1 (from memory): the load per tooth alone must give that.</summary>
+    /// <summary>
+    /// Usual rates against a solid's: single tubes 0.6 to 0.8, single shapes 0.5 to 0.75 (from memory; the heaviest load per tooth was chosen by them).
+    /// No factor is applied, so the load per tooth alone has to give that.
+    /// </summary>
     [Fact]
-    public void Load_per_tooth_alone_derates_a_beam_as_the_trade_does()
+    public void Load_per_tooth_alone_slows_tubes_and_shapes_as_is_usual()
     {
-        var grade = Shop.Grade("S355J2");
-        var beam = BladeChoice.Choose(TestSection.Beam(200m, 100m, 5.6m, 8.5m), grade, Shop.Saw(), [EndCut.Square]).Choice!.Cuts[0];
-        var share = beam.CuttingRate.SquareCentimetersPerMinute / grade.ReferenceCuttingRate.Value.SquareCentimetersPerMinute;
-        Assert.InRange(share, 0.5m, 1.0m);
+        Assert.All([TestSection.Tube(40m, 40m, 3m), TestSection.Tube(100m, 100m, 5m), TestSection.Tube(150m, 150m, 8m)], tube => Assert.InRange(ShareOfSolid(tube), 0.6m, 0.8m));
+        Assert.All([TestSection.Beam(100m, 55m, 4.1m, 5.7m), TestSection.Beam(200m, 100m, 5.6m, 8.5m), TestSection.Beam(300m, 300m, 11m, 19m)], beam => Assert.InRange(ShareOfSolid(beam), 0.45m, 0.75m));
+
+        static decimal ShareOfSolid(TestSection section) => Rate(section) / Rate(TestSection.Round(100m));
+
+        static decimal Rate(TestSection section) =>
+            BladeChoice.Choose(section, Shop.Grade("S355J2"), Shop.Saw(), [EndCut.Square]).Choice!.Cuts[0].CuttingRate.SquareCentimetersPerMinute;
+    }
+
+    [Fact]
+    public void Lightest_load_lifts_a_work_hardening_grade_to_the_upper_end_of_its_rates_at_most()
+    {
+        var grade = Shop.Grade("Alloy 718");
+        var data = Data(TestSection.Beam(300m, 300m, 11m, 19m), "Alloy 718", Shop.Saw(slowest: 10m), Shop.Blade(3, 4));
+        Assert.Contains(data.Warnings, warning => warning.Code == "tooth_load_below_minimum");
+        Assert.True(data.CuttingRate.SquareCentimetersPerMinute <= 1.4m * 1.15m * grade.ReferenceCuttingRate.Value.SquareCentimetersPerMinute);
     }
 
     [Fact]
@@ -123,13 +138,12 @@ public sealed class CuttingDataCalculatorTests
             var choice = BladeChoice.Choose(section, grade, saw, [EndCut.Square]).Choice!;
             var profile = CutProfile.Of(section, EndCut.Square, CuttingParameters.Default);
             var load = new ToothLoad(profile, grade, choice.Blade, CuttingParameters.Default);
-            Assert.False(load.IsGulletTooSmall, $"{section.Designation} with {choice.Blade.BladeId}");
             var speed = BladeSpeed.Of(profile, grade, saw, choice.Blade, CuttingParameters.Default);
             var feed = PowerFit.Fit(profile, grade, saw, choice.Blade, speed, load, CuttingParameters.Default)!.Feed;
             Assert.All(profile.Slices, slice =>
             {
                 var tooth = feed.At(slice).Feed * load.Pitch / (1000 * feed.Speed);
-                Assert.True(tooth <= 0.050 * (1 + 1e-9) && (!grade.WorkHardening || tooth >= 0.005 * (1 - 1e-9)), $"{section.Designation}: {tooth}");
+                Assert.True(tooth <= 0.030 * (1 + 1e-9) && (!grade.WorkHardening || tooth >= 0.005 * (1 - 1e-9)), $"{section.Designation}: {tooth}");
             });
         }, iter: 200);
     }
