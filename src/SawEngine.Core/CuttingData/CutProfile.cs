@@ -6,8 +6,8 @@ namespace SawEngine.Core.CuttingData;
 /// <summary>What a blade meets on its way through a section as it lies, in mm. A swivel widens every run by 1/cos a.</summary>
 internal sealed class CutProfile
 {
-    /// <summary>Slices between two breakpoints. The midpoint rule in the angle of a cosine spacing is exact to about 1e-4 there, also at tangents of rounds.</summary>
-    private const int SlicesPerInterval = 64;
+    /// <summary>Slices between two breakpoints. The midpoint rule in the angle of a cosine spacing is exact to about 3e-4 there, also at tangents of rounds.</summary>
+    private const int SlicesPerInterval = 32;
 
     private const double NoMaterial = 1e-9;
 
@@ -40,7 +40,7 @@ internal sealed class CutProfile
     /// <summary>The shortest run that lasts long enough to count.</summary>
     public double ShortestRun { get; }
 
-    public IReadOnlyList<CutSlice> Slices { get; }
+    public CutSlice[] Slices { get; }
 
     public static CutProfile Of(Section section, EndCut cut, CuttingParameters parameters)
     {

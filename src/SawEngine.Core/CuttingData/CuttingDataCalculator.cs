@@ -57,7 +57,7 @@ public static class CuttingDataCalculator
             CutArea = new(Rounded.To(profile.Area, 3)),
             BladeLifeSquareMeters = BladeLife.Of(grade, blade),
             Factors = [.. speed.Factors, .. RateFactors(saw, feed)],
-            Warnings = [.. CutWarnings.Of(profile, teeth, speed, load, saw, blade, parameters)],
+            Warnings = [.. CutWarnings.Of(profile, teeth, speed, feed.Feed, saw, blade, parameters)],
         });
     }
 

@@ -16,6 +16,7 @@ internal sealed class PowerFit
     private readonly Saw saw;
     private readonly BladeSpeed speed;
     private readonly ToothLoad load;
+    private readonly double largestRateShare;
     private readonly CuttingPower power;
 
     private PowerFit(CutProfile profile, Grade grade, Saw saw, Blade blade, BladeSpeed speed, ToothLoad load, CuttingParameters parameters)
@@ -25,6 +26,7 @@ internal sealed class PowerFit
         this.saw = saw;
         this.speed = speed;
         this.load = load;
+        largestRateShare = (double)parameters.LargestRateShare;
         power = new(
             blade.Kerf.ApproximateMillimeters,
             (double)grade.UnitPowerKilowattsPerCm3PerMinute.Value,
@@ -94,7 +96,7 @@ internal sealed class PowerFit
     private BladeFeed FeedAt(double bladeSpeed, CutLimit limit)
     {
         var reference = (double)grade.ReferenceBladeSpeed.Value.MetersPerMinute;
-        var rate = (double)grade.ReferenceCuttingRate.Value.SquareCentimetersPerMinute * Math.Min(speed.Wanted, bladeSpeed) / reference;
-        return new(rate * (double)saw.RateFactor, limit, bladeSpeed, load, (double)saw.FastestBladeFeedMillimetersPerMinute);
+        var rate = (double)grade.ReferenceCuttingRate.Value.SquareCentimetersPerMinute * Math.Min(speed.Wanted, bladeSpeed) / reference * (double)saw.RateFactor;
+        return new(rate, limit, rate * largestRateShare, bladeSpeed, load, (double)saw.FastestBladeFeedMillimetersPerMinute);
     }
 }

@@ -9,7 +9,6 @@ internal sealed class ToothLoad
     private readonly CutProfile profile;
     private readonly double coarsestPitch;
     private readonly double largest;
-    private readonly double smallest;
     private readonly double fullyLoadedTeeth;
     private readonly double gulletRoom;
 
@@ -19,7 +18,7 @@ internal sealed class ToothLoad
         Pitch = TeethCount.MillimetersPerInch / (double)blade.MeanTeethPerInch;
         coarsestPitch = TeethCount.MillimetersPerInch / (double)blade.CoarsestTeethPerInch;
         largest = (double)parameters.LargestToothLoadMillimeters;
-        smallest = grade.WorkHardening ? (double)parameters.SmallestToothLoadMillimeters : 0;
+        Smallest = grade.WorkHardening ? (double)parameters.SmallestToothLoadMillimeters : 0;
         fullyLoadedTeeth = (double)parameters.FewestFullyLoadedTeeth;
         gulletRoom = (double)parameters.GulletShare * Pitch * Pitch / (double)parameters.ChipPacking;
     }
@@ -27,11 +26,11 @@ internal sealed class ToothLoad
     /// <summary>Mean pitch in mm.</summary>
     public double Pitch { get; }
 
-    /// <summary>Whether somewhere the gullet has no room for the chip below which the grade work-hardens.</summary>
-    public bool IsGulletTooSmall => GulletLimit(profile.LongestRun) < smallest;
+    /// <summary>The load below which the grade work-hardens; 0 where it does not.</summary>
+    public double Smallest { get; }
 
     /// <summary>The lightest load; 0 where the grade does not work-harden. The room in the gullet comes first.</summary>
-    public double LeastAt(CutSlice slice) => Math.Min(smallest, GulletLimit(slice.LongestRun));
+    public double LeastAt(CutSlice slice) => Math.Min(Smallest, GulletLimit(slice.LongestRun));
 
     /// <summary>The heaviest load: by chip thickness, less where few teeth share the feed, and by the gullet; never below the lightest.</summary>
     public double MostAt(CutSlice slice) =>
