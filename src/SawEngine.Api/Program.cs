@@ -1,9 +1,8 @@
 using SawEngine.Api;
 using SawEngine.Api.CommandLine;
-using SawEngine.Api.Operations;
 
 using var loggers = LoggerFactory.Create(logging => logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace));
-var commands = Commands.All(SawEngineApi.Operations(SawEngineApi.Nester(loggers), Catalogs.Standard));
+var commands = Commands.All(SawEngineApi.Operations(SawEngineApi.Nester(loggers)));
 if (Commands.Find(args, commands) is { } command)
 {
 #pragma warning disable RS0030 // The one place that hands the standard streams over.

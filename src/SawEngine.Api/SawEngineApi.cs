@@ -1,9 +1,11 @@
 using SawEngine.Api.Features.Nests;
+using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Features.Service;
 using SawEngine.Api.Http;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
+using SawEngine.Solvers.Scheduling;
 
 namespace SawEngine.Api;
 
@@ -13,9 +15,10 @@ public static partial class SawEngineApi
     private const string DefaultUrl = "http://localhost:5080";
 
     /// <summary>All operations, in the order in which they are documented. An operation is added here and nowhere else.</summary>
-    public static IReadOnlyList<Operation> Operations(INester nester, Catalogs catalogs) =>
+    public static IReadOnlyList<Operation> Operations(INester nester) =>
     [
-        new NestOperation(nester, catalogs),
+        new PlanOperation(nester, new DispatchScheduler()),
+        new NestOperation(nester, Catalogs.Standard),
     ];
 
     /// <summary>Settings and services.</summary>
@@ -30,7 +33,7 @@ public static partial class SawEngineApi
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
         });
         builder.Services.AddSingleton(static services => Nester(services.GetRequiredService<ILoggerFactory>()));
-        builder.Services.AddSingleton(static services => Operations(services.GetRequiredService<INester>(), Catalogs.Standard));
+        builder.Services.AddSingleton(static services => Operations(services.GetRequiredService<INester>()));
         builder.Services.AddGate();
         builder.Services.AddOpenApiDocuments();
     }

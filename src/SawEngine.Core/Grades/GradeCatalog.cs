@@ -56,7 +56,7 @@ public sealed class GradeCatalog
     }
 
     /// <summary>The known designations that are most like an unknown one, most alike first.</summary>
-    public IReadOnlyList<string> Nearest(string designation, int count) => NearestNames.Of(designation, designations, count);
+    public IReadOnlyList<string> Nearest(string designation, int count) => NearestNames.Of(designation.ToUpperInvariant(), designations, count);
 
     /// <summary>
     /// A grade that the request states itself. What it leaves out comes from the grade it is like, else from the slowest grade of its group.

@@ -9,8 +9,9 @@ namespace SawEngine.Core.Planning;
 /// <param name="Unplaced">Pieces on no bar, by line.</param>
 /// <param name="ValueMicros">Cost of the layouts.</param>
 /// <param name="BoundMicros">No nest of the same pieces costs less on any choice of these saws.</param>
+/// <param name="StoppedBy">What ended the search.</param>
 internal sealed record GroupNest(
-    CuttingGroup Group, SawClass? SawClass, IReadOnlyList<BarLayout> Layouts, IReadOnlyList<UnplacedPieces> Unplaced, long ValueMicros, long BoundMicros)
+    CuttingGroup Group, SawClass? SawClass, IReadOnlyList<BarLayout> Layouts, IReadOnlyList<UnplacedPieces> Unplaced, long ValueMicros, long BoundMicros, StoppedBy StoppedBy = StoppedBy.Effort)
 {
     /// <summary>Number of pieces on no bar.</summary>
     public int UnplacedCount => Unplaced.Sum(pieces => pieces.Quantity);

@@ -44,7 +44,7 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
             return new(group, sawClass, [], Withheld(group), 0, 0);
         var tooHeavy = liftable.Count == 0 && offered.Count > 0;
         var unplaced = tooHeavy ? nest.Unplaced.Select(pieces => pieces with { Reason = UnplacedReason.BarTooHeavy }).ToList() : nest.Unplaced;
-        return new(group, sawClass, nest.Layouts, unplaced, nest.ValueMicros, BoundOver(sawClass, nestProblem, nest));
+        return new(group, sawClass, nest.Layouts, unplaced, nest.ValueMicros, BoundOver(sawClass, nestProblem, nest), nest.StoppedBy);
     }
 
     private NestProblem ProblemOf(CuttingGroup group, SawClass sawClass, IReadOnlyList<StockItem> stock) => new()

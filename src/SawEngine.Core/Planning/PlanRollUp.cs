@@ -128,6 +128,7 @@ internal sealed class PlanRollUp(
                 Status = own.Count == 0 ? NestStatus.Infeasible : nest.UnplacedCount > 0 ? NestStatus.Partial : value <= nest.BoundMicros ? NestStatus.Optimal : NestStatus.Feasible,
                 ValueMicros = value,
                 BoundMicros = Math.Min(nest.BoundMicros, value),
+                StoppedBy = nest.StoppedBy,
             };
         }).ToList();
     }
@@ -152,12 +153,12 @@ internal sealed class PlanRollUp(
         plannedJobs.SelectMany(job => job.Square.Warnings.Concat(job.Mitered?.Warnings ?? []).DistinctBy(warning => warning.Code)
                 .Select(warning => new Warning(warning.Code, warning.Detail, job.Scheduled.JobId)))
             .Concat(OverdueOrders())
-            .OrderBy(warning => warning.Code, StringComparer.Ordinal).ThenBy(warning => warning.Subject, StringComparer.Ordinal)
+            .OrderBy(warning => warning.Code, StringComparer.Ordinal).ThenBy(warning => warning.OrderId, StringComparer.Ordinal).ThenBy(warning => warning.JobId, StringComparer.Ordinal)
             .ToList();
 
     private IEnumerable<Warning> OverdueOrders() =>
         problem.Orders.Where(order => order.Due < problem.PlanStart)
-            .Select(order => new Warning("order_overdue", $"Order {order.OrderId} was due before the plan starts.", order.OrderId));
+            .Select(order => new Warning("order_overdue", $"Order {order.OrderId} was due before the plan starts.", OrderId: order.OrderId));
 
     private static decimal YieldOf(IReadOnlyList<PlannedLayout> layouts)
     {

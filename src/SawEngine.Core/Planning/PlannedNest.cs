@@ -1,3 +1,5 @@
+using SawEngine.Core.Nesting;
+
 namespace SawEngine.Core.Planning;
 
 /// <summary>The nest of one section and grade.</summary>
@@ -20,6 +22,9 @@ public sealed record PlannedNest
 
     /// <summary>No nest of the same pieces on these saws costs less.</summary>
     public required long BoundMicros { get; init; }
+
+    /// <summary>What ended the search.</summary>
+    public required StoppedBy StoppedBy { get; init; }
 
     /// <summary>Share of the value that is not proved.</summary>
     public decimal Gap => ValueMicros > 0 && BoundMicros < ValueMicros ? (ValueMicros - BoundMicros) / (decimal)ValueMicros : 0m;

@@ -129,7 +129,7 @@ public class PlannerTests
     {
         var plan = Plan(Problem(RoundsAndBeams with { Due = Start.AddDays(-1) }));
         Assert.Equal(PlanStatus.Complete, plan.Status);
-        Assert.Contains(plan.Warnings, warning => warning.Code == "order_overdue" && warning.Subject == "SO-1");
+        Assert.Contains(plan.Warnings, warning => warning.Code == "order_overdue" && warning.OrderId == "SO-1");
         Assert.True(Assert.Single(plan.Orders).SecondsLate > 86_400);
     }
 

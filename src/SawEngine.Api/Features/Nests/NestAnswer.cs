@@ -2,7 +2,6 @@ using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
-using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Stock;
 
@@ -88,12 +87,9 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         PieceId = cut.Piece.LineId,
         Start = _scale.Write(cut.Start),
         End = _scale.Write(cut.End),
-        StartCut = Face(cut.StartCut),
-        EndCut = Face(cut.EndCut),
+        StartCut = cut.StartCut.ToJson(),
+        EndCut = cut.EndCut.ToJson(),
     };
-
-    private static EndCutJson? Face(EndCut face) =>
-        face.IsSquare ? null : new() { HeightAngle = face.HeightAngle.Degrees, WidthAngle = face.WidthAngle.Degrees };
 
     private List<NestClaimJson> Claims()
     {

@@ -21,7 +21,10 @@ public sealed record CuttingJson
     /// <summary>Blade feed in in/min; with inches only.</summary>
     public decimal? BladeFeedInPerMin { get; init; }
 
-    /// <summary>The rule that sets the rate. Known: gradeRate, toothLoad, bladeFeed, power.</summary>
+    /// <summary>Highest power that the motor gives during the cut, in kW.</summary>
+    public required decimal PowerKw { get; init; }
+
+    /// <summary>What holds the blade feed back over most of the cut. Known: gradeRate, sawSpeedRange, power, toothLoad, toothLoadMinimum, bladeFeed.</summary>
     public required string LimitedBy { get; init; }
 
     /// <summary>Teeth in the work.</summary>
@@ -30,6 +33,6 @@ public sealed record CuttingJson
     /// <summary>Time of a square cut in seconds.</summary>
     public required decimal SecondsPerCut { get; init; }
 
-    /// <summary>Mean time of a mitered cut in seconds; absent where there is none.</summary>
+    /// <summary>Time of the slowest mitered cut in seconds; absent where there is none.</summary>
     public decimal? SecondsPerMiteredCut { get; init; }
 }

@@ -18,8 +18,11 @@ public sealed record JobSecondsJson
     /// <summary>Swiveling; absent where there is none.</summary>
     public decimal? AngleChange { get; init; }
 
-    /// <summary>Pieces and remainders.</summary>
+    /// <summary>Removing, deburring, marking and stacking pieces.</summary>
     public required decimal Unload { get; init; }
+
+    /// <summary>Marking and racking remnants, binning scrap.</summary>
+    public required decimal Remainder { get; init; }
 
     /// <summary>Sum of the parts.</summary>
     public required decimal Total { get; init; }

@@ -22,10 +22,4 @@ public sealed record LayoutCutJson
 
     /// <summary>Its second face on the bar; absent where square.</summary>
     public EndCutJson? EndCut { get; init; }
-
-    /// <summary>True where it lies turned end for end.</summary>
-    public bool? Flipped { get; init; }
-
-    /// <summary>True where its first face is made by the cut of the piece before it.</summary>
-    public bool? SharesCutBefore { get; init; }
 }

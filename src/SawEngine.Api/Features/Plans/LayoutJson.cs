@@ -1,3 +1,5 @@
+using SawEngine.Api.Wire.Rules;
+
 namespace SawEngine.Api.Features.Plans;
 
 /// <summary>One bar with its ordered cuts, or several equal bars cut alike.</summary>
@@ -6,8 +8,8 @@ public sealed record LayoutJson
     /// <summary>Id of the layout; it stays when its job moves.</summary>
     public required string LayoutId { get; init; }
 
-    /// <summary>Job that cuts it.</summary>
-    public string? JobId { get; init; }
+    /// <summary>Job that cuts it, scheduled or unscheduled.</summary>
+    public required string JobId { get; init; }
 
     /// <summary>Place in its job, from 1.</summary>
     public required int Sequence { get; init; }
@@ -26,6 +28,14 @@ public sealed record LayoutJson
 
     /// <summary>Inspection document of the bar.</summary>
     public string? Certificate { get; init; }
+
+    /// <summary>What is cut off the raw start, kerf included.</summary>
+    [LengthRange]
+    public required decimal TrimLength { get; init; }
+
+    /// <summary>All kerf of the bar, with the slices beside miters.</summary>
+    [LengthRange]
+    public required decimal KerfLength { get; init; }
 
     /// <summary>Pieces in the order in which they are cut.</summary>
     public required IReadOnlyList<LayoutCutJson> Cuts { get; init; }
