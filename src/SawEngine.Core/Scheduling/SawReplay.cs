@@ -13,7 +13,7 @@ internal sealed class SawReplay(ScheduleSaw saw, List<Violation> found)
     private string? section = saw.InitialState.Section;
     private string? gradeGroup = saw.InitialState.GradeGroup;
     private string? blade = saw.InitialState.BladeId;
-    private long clock;
+    private long clock = long.MinValue;
     private int sequence;
 
     /// <summary>Whether the job has work that can be replayed.</summary>
