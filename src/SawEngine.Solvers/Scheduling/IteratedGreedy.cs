@@ -3,7 +3,7 @@ namespace SawEngine.Solvers.Scheduling;
 /// <summary>Takes a few jobs out and puts each back where it is best, again and again; keeps what is not worse (Ruiz and Stuetzle 2007).</summary>
 internal static class IteratedGreedy
 {
-    private const int TakenOut = 4; // the number that Ruiz and Stuetzle found best
+    private const int TakenOut = 4; // the number of Ruiz and Stuetzle (from memory)
     private const int Seed = 1;
 
     /// <summary>The best plan found.</summary>

@@ -8,14 +8,14 @@ namespace SawEngine.Solvers.Tests.Scheduling;
 public class DispatchSchedulerTests
 {
     [Theory]
-    [InlineData(Effort.Quick)]
-    [InlineData(Effort.Standard)]
-    public void Schedules_are_clean_by_the_verifier(Effort effort)
+    [InlineData(Effort.Quick, 300)]
+    [InlineData(Effort.Standard, 100)]
+    public void Schedules_are_clean_by_the_verifier(Effort effort, int problems)
     {
         var scheduled = 0;
-        foreach (var problem in RandomProblems.Take(300, maxJobs: 12, maxSaws: 3))
+        foreach (var problem in RandomProblems.Take(problems, maxJobs: 12, maxSaws: 3))
             scheduled += Solved.By(problem, effort).Jobs.Count;
-        Assert.True(scheduled > 500, $"Only {scheduled} jobs were scheduled: the problems are too hard to show anything.");
+        Assert.True(scheduled > 2 * problems, $"Only {scheduled} jobs were scheduled: the problems are too hard to show anything.");
     }
 
     [Fact]
@@ -46,7 +46,7 @@ public class DispatchSchedulerTests
     [Fact]
     public void More_effort_is_never_worse()
     {
-        foreach (var problem in RandomProblems.Take(100, maxJobs: 10, maxSaws: 3))
+        foreach (var problem in RandomProblems.Take(50, maxJobs: 10, maxSaws: 3))
         {
             var (quick, standard) = (Solved.By(problem, Effort.Quick), Solved.By(problem, Effort.Standard));
             Assert.True(standard.Unscheduled.Count <= quick.Unscheduled.Count);
@@ -57,7 +57,7 @@ public class DispatchSchedulerTests
     [Fact]
     public void Order_of_the_lists_does_not_matter()
     {
-        foreach (var problem in RandomProblems.Take(50, maxJobs: 8, maxSaws: 3))
+        foreach (var problem in RandomProblems.Take(30, maxJobs: 8, maxSaws: 3))
         {
             var turned = new ScheduleProblem
             {
@@ -72,7 +72,7 @@ public class DispatchSchedulerTests
     [Fact]
     public void Same_problem_has_the_same_schedule()
     {
-        foreach (var problem in RandomProblems.Take(20, maxJobs: 12, maxSaws: 3))
+        foreach (var problem in RandomProblems.Take(10, maxJobs: 12, maxSaws: 3))
             AssertSame(Solved.By(problem), Solved.By(problem));
     }
 
@@ -103,7 +103,7 @@ public class DispatchSchedulerTests
             near += schedule.BoundMicros * 2 >= costs.Min() && costs.Min() > 0 ? 1 : 0;
             tight += schedule.BoundMicros == costs.Min() && costs.Min() > 0 ? 1 : 0;
         }
-        Assert.True(tight > 10 && near > 1000, $"{tight} {near} of {problems} problems: too weak to be tested.");
+        Assert.True(tight * 4 > problems && near * 3 > problems * 2, $"Tight in {tight}, near in {near} of {problems} problems: too weak to be tested.");
     }
 
     private static void AssertSame(Schedule expected, Schedule actual)
