@@ -13,7 +13,7 @@ internal sealed class SawReplay(ScheduleSaw saw, List<Violation> found)
     private string? section = saw.InitialState.Section;
     private string? gradeGroup = saw.InitialState.GradeGroup;
     private string? blade = saw.InitialState.BladeId;
-    private long clock;
+    private long clock = long.MinValue;
     private int sequence;
 
     /// <summary>Whether the job has work that can be replayed.</summary>
@@ -73,19 +73,30 @@ internal sealed class SawReplay(ScheduleSaw saw, List<Violation> found)
         var kinds = listed.ConvertAll(part => part.Kind);
         foreach (var kind in kinds.Where((kind, i) => !needed.Exists(part => part.Kind == kind) || kinds.IndexOf(kind) < i))
             Note(ScheduleRule.SetUpUnneeded, scheduled, $"has a set-up {kind} that nothing calls for");
-        var inOrder = needed.Select(part => part.Kind).Where(kinds.Contains);
-        var late = listed.Exists(part => part.Start >= scheduled.Work[0].Start && part.Finish > scheduled.Work[0].Start);
-        var behindWorn = scheduled.SetUps.SkipWhile(part => part.Kind != SetUpRules.BladeWorn).Any(part => part.Kind != SetUpRules.BladeWorn);
-        var byStart = scheduled.SetUps.Zip(scheduled.SetUps.Skip(1)).All(pair => pair.First.Start <= pair.Second.Start);
-        if (late || behindWorn || !byStart || !kinds.Where(kind => needed.Exists(part => part.Kind == kind)).Distinct().SequenceEqual(inOrder))
-            Note(ScheduleRule.SetUpOrder, scheduled, $"has its set-up parts in the order {string.Join(", ", scheduled.SetUps.Select(part => part.Kind))}");
-
+        if (!InOrder(scheduled, needed.ConvertAll(part => part.Kind)))
+        {
+            var order = string.Join(", ", scheduled.SetUps.Select(part => part.Kind));
+            Note(ScheduleRule.SetUpOrder, scheduled, $"has its set-up parts in the order {order}");
+        }
         section = option.SetUp.Section ?? section;
         gradeGroup = option.SetUp.GradeGroup ?? gradeGroup;
         blade = option.SetUp.BladeId ?? blade;
     }
 
-    // Chips are cleared first, so that the new blade and vise stay clean; the vise is set last, on the section itself.
+    // By start, those between jobs before any worn blade and before the work, and among themselves in the order in which they are done.
+    private static bool InOrder(ScheduledJob scheduled, List<string> needed)
+    {
+        var parts = scheduled.SetUps;
+        var between = parts.TakeWhile(part => part.Kind != SetUpRules.BladeWorn).ToList();
+        var start = scheduled.Work[0].Start;
+        var kinds = between.Select(part => part.Kind).Where(needed.Contains).Distinct().ToList();
+        return parts.Zip(parts.Skip(1)).All(pair => pair.First.Start <= pair.Second.Start)
+            && parts.Skip(between.Count).All(part => part.Kind == SetUpRules.BladeWorn)
+            && !between.Exists(part => part.Start >= start && part.Finish > start)
+            && kinds.SequenceEqual(needed.Where(kinds.Contains));
+    }
+
+    // In the order in which they are done.
     private List<(string Kind, long Seconds)> Needed(SetUpState to)
     {
         var needed = new List<(string Kind, long Seconds)>();

@@ -38,11 +38,11 @@ internal sealed class SawClock(ScheduleSaw saw)
         return placing.Work() ? placing.Busy : NoRoom;
     }
 
-    /// <summary>Earliest finish of the work on an empty saw that is set up for it, or <see cref="NoRoom"/>.</summary>
-    public long FinishAlone(SawWork work)
+    /// <summary>Finish of the work if it has the saw with a new blade to itself, or <see cref="NoRoom"/>.</summary>
+    public long FinishAlone(SetUpState from, SawWork work)
     {
-        var state = new SawState(work.SetUp, 0, 1, ScheduleSaw.FullBladeLife);
-        return new Placing(windows, saw.SetUpTimes.Blade, state, work, null).Work() ? state.At : NoRoom;
+        var state = new SawState(from, 0, 1, ScheduleSaw.FullBladeLife);
+        return Place(state, work with { Blade = -1 }) == NoRoom ? NoRoom : state.At;
     }
 
     private ref struct Placing(ReadOnlySpan<TimeWindow> windows, long bladeSeconds, SawState state, SawWork work, PlacedJob? record)

@@ -18,6 +18,9 @@ internal sealed class SawPlan
         Array.Fill(Finish, NotScheduled);
     }
 
+    public SawPlan(SawPlan other)
+        : this(other.shop) => CopyFrom(other);
+
     public List<int>[] Sequences { get; }
 
     /// <summary>Second after the last of each job, or <see cref="NotScheduled"/>.</summary>
@@ -25,6 +28,17 @@ internal sealed class SawPlan
 
     /// <summary>Cost of saw time of each job.</summary>
     public Int128[] Cost { get; }
+
+    public void CopyFrom(SawPlan other)
+    {
+        for (var saw = 0; saw < Sequences.Length; saw++)
+        {
+            Sequences[saw].Clear();
+            Sequences[saw].AddRange(other.Sequences[saw]);
+        }
+        other.Finish.CopyTo(Finish, 0);
+        other.Cost.CopyTo(Cost, 0);
+    }
 
     public Score Score()
     {

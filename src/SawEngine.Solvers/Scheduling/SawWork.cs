@@ -25,7 +25,7 @@ internal sealed record SawWork
     public SetUpState SetUp { get; }
 
     /// <summary>Index of its blade on the saw; -1 where any will do.</summary>
-    public int Blade { get; }
+    public int Blade { get; init; }
 
     public long Release { get; init; }
 

@@ -21,5 +21,5 @@ internal static class Unschedulable
 
     private static bool TooLong(SawClock clock, SawWork work) => work.MayPause
         ? work.LongestStep > clock.LongestWindow * 1000
-        : clock.FinishAlone(work with { Release = 0 }) == SawClock.NoRoom;
+        : clock.FinishAlone(work.SetUp, work with { Release = 0 }) == SawClock.NoRoom;
 }
