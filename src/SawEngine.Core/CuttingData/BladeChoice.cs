@@ -8,7 +8,7 @@ namespace SawEngine.Core.CuttingData;
 /// <summary>
 /// The blade of a saw for a section and grade, and the way the section lies. By mean teeth in the work (area over travel): 6 to 12 in solids, 3 to 24 in all
 /// others, the coarsest blade that fits; else the one nearest to that, with a warning, as long as the hard floor of teeth is kept. Of blades of one pitch the
-/// faster. Of the ways to lie that the cuts allow, the faster.
+/// faster. Of the ways to lie that the cuts allow, the one with the better teeth, then the faster.
 /// </summary>
 public sealed record BladeChoice
 {
@@ -32,10 +32,13 @@ public sealed record BladeChoice
     {
         parameters ??= CuttingParameters.Default;
         var choices = LaysFor(section, cuts).Select(lay => LayChoice.Choose(lay, section, grade, saw, cuts, parameters)).ToList();
-        return choices.Where(result => result.Choice is not null).MinBy(result => result.Choice!.Seconds)
+        return choices.Where(result => result.Choice is not null).MinBy(result => (result.Choice!.TeethRank, result.Choice.Seconds))
             ?? choices.Find(result => result.Obstacle!.Code != SawFit.MiterPlane)
             ?? choices[0];
     }
+
+    /// <summary>0 with the wanted teeth, 1 with allowed ones, 2 with others.</summary>
+    internal int TeethRank { get; init; }
 
     /// <summary>Sum of the cut times, by which ways to lie are compared.</summary>
     internal decimal Seconds => Cuts.Sum(cut => cut.CutSeconds);

@@ -3,6 +3,10 @@ namespace SawEngine.Core.CuttingData;
 /// <summary>The numbers behind cutting data that belong neither to a grade nor to a saw.</summary>
 public sealed record CuttingParameters
 {
+    private const string Practice = "common practice, no source";
+    private const string Memory = "from memory";
+    private const string Handbook = "Machinery's Handbook, 31st ed., p. 1245";
+
     /// <summary>The usual values.</summary>
     public static readonly CuttingParameters Default = new();
 
@@ -61,4 +65,26 @@ public sealed record CuttingParameters
 
     /// <summary>Share of the travel that a run must last to count as the shortest: toes and tangents do not. Own choice.</summary>
     public decimal ShortestRunTravelShare { get; init; } = 0.05m;
+
+    /// <summary>Every value with its source, in the order above.</summary>
+    public IReadOnlyList<DefaultValue> Values =>
+    [
+        new("fewestMeanTeeth", FewestMeanTeeth, "", "three-tooth rule, Bacon, Introduction to Machining, OpenWA Pressbooks 7.4", Confidence.Published),
+        new("mostMeanTeeth", MostMeanTeeth, "", Practice, Confidence.CommonPractice),
+        new("fewestWantedTeeth", FewestWantedTeeth, "", Practice, Confidence.CommonPractice),
+        new("mostWantedTeeth", MostWantedTeeth, "", Practice, Confidence.CommonPractice),
+        new("fewestFullyLoadedTeeth", FewestFullyLoadedTeeth, "", "three-tooth rule, Bacon, Introduction to Machining, OpenWA Pressbooks 7.4", Confidence.Published),
+        new("fewestTeeth", FewestTeeth, "", Memory, Confidence.FromMemory),
+        new("largestToothLoadMm", LargestToothLoadMillimeters, "mm", "within the 5 to 50 µm of Sarwar, Haider, Persson; the value from memory", Confidence.FromMemory),
+        new("smallestToothLoadMm", SmallestToothLoadMillimeters, "mm", "lower end of the 5 to 50 µm of Sarwar, Haider, Persson", Confidence.Published),
+        new("largestRateShare", LargestRateShare, "", Memory, Confidence.FromMemory),
+        new("gulletShare", GulletShare, "", Memory, Confidence.FromMemory),
+        new("chipPacking", ChipPacking, "", Memory, Confidence.FromMemory),
+        new("thinChipFactor", ThinChipFactor, "", Memory, Confidence.FromMemory),
+        new("wearFactor", WearFactor, "", Memory, Confidence.FromMemory),
+        new("dryFactor", DryFactor, "", Handbook + ", reduce 30 to 50 %", Confidence.Secondary),
+        new("carbonSteelFactor", CarbonSteelFactor, "", Handbook + ", reduce 50 %", Confidence.Secondary),
+        new("carbideFactor", CarbideFactor, "", Memory, Confidence.FromMemory),
+        new("shortestRunTravelShare", ShortestRunTravelShare, "", "own choice", Confidence.FromMemory),
+    ];
 }

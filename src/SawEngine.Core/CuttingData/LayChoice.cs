@@ -56,6 +56,7 @@ internal static class LayChoice
         {
             Blade = chosen.Blade,
             Lay = lay,
+            TeethRank = chosen.Rank.Class,
             Cuts = cuts,
             Rejected = [.. blades.Where(blade => blade != chosen).Select(blade => blade.RejectedFor(chosen, obstacles.GetValueOrDefault(blade)))],
         };

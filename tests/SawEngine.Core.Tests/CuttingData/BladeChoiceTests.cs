@@ -40,6 +40,22 @@ public sealed class BladeChoiceTests
     }
 
     [Fact]
+    public void Flat_lies_as_its_wanted_teeth_are_in_the_work_even_where_standing_is_faster()
+    {
+        var choice = BladeChoice.Choose(TestSection.Solid(100m, 10m), Shop.Grade("S355J2"), Shop.Saw(), [EndCut.Square]).Choice!;
+        Assert.Equal(new Lay(0), choice.Lay);
+        Assert.InRange(choice.Cuts[0].TeethInWork.Mean, 6m, 12m);
+    }
+
+    [Fact]
+    public void Every_parameter_has_a_name_of_its_own_and_a_source()
+    {
+        var values = CuttingParameters.Default.Values;
+        Assert.Equal(17, values.Select(value => value.Name).Distinct(StringComparer.Ordinal).Count());
+        Assert.All(values, value => Assert.NotEmpty(value.Source));
+    }
+
+    [Fact]
     public void Blade_without_a_tooth_in_the_wall_is_rejected_with_its_teeth()
     {
         var choice = Choose(TestSection.Tube(300m, 60m, 3m)).Choice!;

@@ -10,7 +10,7 @@ public sealed class CuttingDataCalculatorTests
 {
     private static readonly IReadOnlyList<Blade> Blades = DefaultBlades.For(Shop.Saw().Capacity);
 
-    private static readonly Gen<TestSection> Sections = Gen.Select(Gen.Int[0, 3], Gen.Int[10, 300], Gen.Int[10, 300], Gen.Int[2, 20], Make);
+    private static readonly Gen<TestSection> Sections = Gen.Select(Gen.Int[0, 4], Gen.Int[10, 300], Gen.Int[10, 300], Gen.Int[2, 20], Make);
 
     private static readonly Gen<Grade> Grades = Gen.Int[0, GradeCatalog.Standard.Items.Count - 1].Select(index => GradeCatalog.Standard.Items[index]);
 
@@ -185,7 +185,7 @@ public sealed class CuttingDataCalculatorTests
     [Fact]
     public void Any_cut_gives_data_or_an_obstacle() =>
         Gen.Select(
-            Gen.Select(Gen.Int[0, 3], Gen.Int[1, 3000], Gen.Int[1, 3000], Gen.Int[1, 400], Make),
+            Gen.Select(Gen.Int[0, 4], Gen.Int[1, 3000], Gen.Int[1, 3000], Gen.Int[1, 400], Make),
             Grades,
             Gen.Select(Gen.Decimal[0.01m, 60m], Gen.Decimal[0.01m, 60m], Gen.Int[0, 2], (a, b, teeth) => Shop.Blade(Math.Min(a, b), Math.Max(a, b), 1.75m, (ToothMaterial)teeth)),
             Gen.Select(Gen.Int[1, 500], Gen.Int[0, 2000], Gen.Decimal[0.001m, 300m], Gen.Bool, (slow, more, motor, coolant) =>
@@ -203,6 +203,27 @@ public sealed class CuttingDataCalculatorTests
             }
         }, iter: 3000);
 
+    [Fact]
+    public void Any_section_gets_a_blade_or_an_obstacle() =>
+        Gen.Select(Sections, Grades, Gen.Double[0.05, 8], Gen.Select(Gen.Int[-70, 70], Gen.Int[-70, 70], Gen.Int[0, 2], Miter).List[1, 3]).Sample((section, grade, motor, cuts) =>
+        {
+            var result = BladeChoice.Choose(section, grade, Shop.Saw(motor: (decimal)motor), cuts);
+            Assert.True(result.Choice is null ^ result.Obstacle is null);
+            if (result.Choice is { } choice)
+            {
+                Assert.Equal(cuts.Count, choice.Cuts.Count);
+                Assert.Equal(9, choice.Rejected.Count);
+                Assert.All(cuts, cut => Assert.Null(SawFit.Obstacle(Shop.Saw(), choice.Lay.Of(section), choice.Lay.Of(cut))));
+            }
+        }, iter: 300);
+
+    private static EndCut Miter(int width, int height, int planes) => planes switch
+    {
+        0 => EndCut.Square,
+        1 => Shop.Swivel(width),
+        _ => new(new(height * 1000), new(0)),
+    };
+
     private static decimal Load(CutData data) => data.BladeFeedMillimetersPerMinute / data.BladeSpeed.MetersPerMinute;
 
     private static Grade Hardened(Grade like, decimal hardness) => GradeCatalog.Standard.FromCaller(
@@ -218,6 +239,7 @@ public sealed class CuttingDataCalculatorTests
     {
         0 => TestSection.Round(width),
         1 => TestSection.Solid(width, height),
+        4 => TestSection.RoundTube(width, Math.Min(wall, width / 3m)),
         2 => TestSection.Tube(width, height, Math.Min(wall, Math.Min(width, height) / 3m)),
         _ => TestSection.Beam(height, width, Math.Min(wall, width / 2m), Math.Min(wall, height / 3m)),
     };

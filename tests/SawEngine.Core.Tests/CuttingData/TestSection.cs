@@ -60,6 +60,28 @@ internal sealed class TestSection : Section
         }
     }
 
+    public static TestSection RoundTube(decimal diameter, decimal wall)
+    {
+        var (outer, inner) = ((double)diameter / 2, (double)(diameter / 2 - wall));
+        return new(
+            Mm(diameter), Mm(diameter), (decimal)(Math.PI * (outer * outer - inner * inner)), [0, outer - inner, outer, outer + inner, 2 * outer],
+            Runs, () => RoundTube(diameter, wall))
+        {
+            Designation = $"Round tube {diameter}x{wall}",
+            Shape = SectionShape.RoundTube,
+            Source = "test",
+            Confidence = Confidence.Computed,
+        };
+
+        IReadOnlyList<(double, double)> Runs(double depth)
+        {
+            var (half, hollow) = (HalfChord(outer, depth - outer), HalfChord(inner, depth - outer));
+            return hollow > 0 ? [(outer - half, outer - hollow), (outer + hollow, outer + half)] : [(outer - half, outer + half)];
+        }
+
+        static double HalfChord(double radius, double fromMiddle) => Math.Sqrt(Math.Max(0, radius * radius - fromMiddle * fromMiddle));
+    }
+
     /// <summary>A rectangle tube with sharp corners.</summary>
     public static TestSection Tube(decimal width, decimal height, decimal wall)
     {

@@ -24,12 +24,14 @@ public sealed class WorkedExampleTests
         Assert.InRange(data.CutSeconds, 60m * 2.0944m * 0.999m, 60m * 2.0944m * 1.001m + 0.1m);
     }
 
-    /// <summary>Mean width, area over travel: a tube of 100 mm with a wall of 10 mm has 28.274 mm; here its square twin, by the same definition.</summary>
+    /// <summary>Mean width, area over travel, by definition: a tube of 100 mm with a wall of 10 mm has 28.274 mm.</summary>
     [Fact]
-    public void Mean_width_is_area_over_travel()
+    public void Mean_width_of_a_tube_of_100_mm_is_28_274_mm()
     {
-        var profile = CutProfile.Of(TestSection.Tube(100m, 100m, 10m), EndCut.Square, CuttingParameters.Default);
-        Assert.Equal(36.0, profile.MeanWidth, 9);
+        var profile = CutProfile.Of(TestSection.RoundTube(100m, 10m), EndCut.Square, CuttingParameters.Default);
+        Assert.InRange(profile.MeanWidth, 28.274 * 0.999, 28.274 * 1.001);
+        Assert.InRange(profile.Slices.Sum(slice => slice.Width * slice.Thickness) / 100, 28.2743 * 0.999, 28.2743 * 1.001);
+        Assert.InRange(profile.ShortestRun, 10.0, 10.1);
     }
 
     /// <summary>Definition of teeth per inch: 100 mm square, 3/4 variable pitch: 11.811, 13.78 and 15.748 teeth.</summary>
@@ -104,7 +106,7 @@ public sealed class WorkedExampleTests
         Assert.InRange(power.Kilowatts(3.0 * 6.4516) / kilowattsPerHorsepower, 0.252 * 0.999, 0.252 * 1.001);
     }
 
-    /// <summary>The rate of a work-in-progress grade stated by the caller is used as it stands.</summary>
+    /// <summary>The same equation with the engine's thin-chip and wear factors.</summary>
     [Fact]
     public void Power_reported_is_rate_times_kerf_times_unit_power()
     {

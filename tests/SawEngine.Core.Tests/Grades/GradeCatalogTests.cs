@@ -89,6 +89,15 @@ public sealed class GradeCatalogTests
         });
     }
 
+    /// <summary>EN 10060 prints 15.4 kg/m for a round of 50 mm (from memory); 6 m of it weigh 92.481 kg.</summary>
+    [Fact]
+    public void Six_meters_of_50_mm_round_in_C45_weigh_92_481_kilograms()
+    {
+        var area = new SawEngine.Core.Quantities.Area(3.14159265m * 25m * 25m);
+        var mass = Catalog.Find("C45")!.Density.Value.MassOf(area, SawEngine.Core.Quantities.Length.FromMillimeters(6000m));
+        Assert.InRange(mass.Kilograms, 92.481m * 0.999m, 92.481m * 1.001m);
+    }
+
     /// <summary>
     /// Machinery's Handbook, 31st ed., p. 1147, table 1b, in hp per in3/min by group and hardness; 1 hp per in3/min = 0.0455 kW per cm3/min.
     /// </summary>
