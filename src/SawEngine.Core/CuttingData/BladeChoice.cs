@@ -44,7 +44,7 @@ public sealed record BladeChoice
     internal decimal Seconds => Cuts.Sum(cut => cut.CutSeconds);
 
     /// <summary>Half a turn matters to the hand of a miter only, a quarter to all but rounds.</summary>
-    private static IEnumerable<Lay> LaysFor(Section section, IReadOnlyList<EndCut> cuts)
+    internal static IEnumerable<Lay> LaysFor(Section section, IReadOnlyList<EndCut> cuts)
     {
         if (cuts.Any(cut => !cut.IsSquare))
             return Lay.All;

@@ -15,6 +15,7 @@ internal sealed class SawSetting
 {
     private readonly Dictionary<EndCut, CutData> cutting;
     private readonly HashSet<PieceRef> holds;
+    private readonly int teethRank;
 
     private SawSetting(Saw saw, CuttingGroup group, BladeChoice choice, IReadOnlyList<EndCut> faces, IEnumerable<OrderLine> lines, CutRules rules)
     {
@@ -22,6 +23,7 @@ internal sealed class SawSetting
         Group = group;
         Blade = choice.Blade;
         Lay = choice.Lay;
+        teethRank = choice.TeethRank;
         Rules = rules;
         cutting = faces.Zip(choice.Cuts).ToDictionary(pair => pair.First, pair => pair.Second);
         holds = lines.Select(line => line.Ref).ToHashSet();
@@ -39,17 +41,18 @@ internal sealed class SawSetting
     public CutRules Rules { get; }
 
     /// <summary>
-    /// The setting that can cut most lines of the group, of these the quickest; null with the reason where the saw can cut none.
+    /// The setting that can cut most lines of the group, of these the one with the better teeth, then the quickest; null with the reason where the saw can cut none.
     /// </summary>
     public static (SawSetting? Setting, string? Refusal) Of(CuttingGroup group, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim)
     {
-        var byLay = Lay.All.Select(lay => (Lay: lay, Lines: group.Lines.Where(line => Obstacle(saw, group, lay, line) is null).ToList())).ToList();
+        var lays = BladeChoice.LaysFor(group.Section, FacesOf(group.Lines)).ToList();
+        var byLay = lays.Select(lay => (Lay: lay, Lines: group.Lines.Where(line => Obstacle(saw, group, lay, line) is null).ToList())).ToList();
         var most = byLay.Max(candidate => candidate.Lines.Count);
         if (most == 0)
-            return (null, Nearest(Lay.All.SelectMany(lay => group.Lines.Select(line => Obstacle(saw, group, lay, line)!))));
+            return (null, Nearest(lays.SelectMany(lay => group.Lines.Select(line => Obstacle(saw, group, lay, line)!))));
         var settings = byLay.Where(candidate => candidate.Lines.Count == most).Select(candidate => Of(group, saw, trim, candidate.Lay, candidate.Lines)).ToList();
-        return settings.Where(setting => setting is not null).MinBy(setting => setting!.cutting[EndCut.Square].CutSeconds) is { } quickest
-            ? (quickest, null)
+        return settings.OfType<SawSetting>().MinBy(setting => (setting.teethRank, setting.cutting[EndCut.Square].CutSeconds)) is { } best
+            ? (best, null)
             : (null, UnplacedReason.NoBladeCuts);
     }
 
@@ -104,7 +107,7 @@ internal sealed class SawSetting
 
     private static SawSetting? Of(CuttingGroup group, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim, Lay lay, List<OrderLine> lines)
     {
-        var faces = lines.SelectMany(line => new[] { line.FirstEnd, line.SecondEnd }).Prepend(EndCut.Square).Distinct().ToList();
+        var faces = FacesOf(lines);
         var choice = LayChoice.Choose(lay, group.Section, group.Grade, saw, faces, CuttingParameters.Default).Choice;
         return choice is null ? null : new(saw, group, choice, faces, lines, RulesOf(saw, choice.Blade, trim));
     }
@@ -121,6 +124,10 @@ internal sealed class SawSetting
         Capacity = saw.Capacity,
         MiterRange = saw.MiterRange,
     };
+
+    /// <summary>All faces that are cut, the square one of trim and joints first.</summary>
+    private static List<EndCut> FacesOf(IEnumerable<OrderLine> lines) =>
+        lines.SelectMany(line => new[] { line.FirstEnd, line.SecondEnd }).Prepend(EndCut.Square).Distinct().ToList();
 
     private static string? Obstacle(Saw saw, CuttingGroup group, Lay lay, OrderLine line)
     {
