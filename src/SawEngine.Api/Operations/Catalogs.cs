@@ -11,9 +11,9 @@ public sealed record Catalogs(Func<string, Section?> FindSection, Func<string, G
 {
     private const int Suggestions = 3;
 
-    /// <summary>The catalogs that come with the engine.</summary>
+    /// <summary>The catalogs that come with the engine; read when first used.</summary>
     public static readonly Catalogs Standard = new(
-        SectionCatalog.Standard.Find,
-        GradeCatalog.Standard.Find,
+        static designation => SectionCatalog.Standard.Find(designation),
+        static designation => GradeCatalog.Standard.Find(designation),
         static designation => SectionCatalog.Standard.Nearest(designation, Suggestions));
 }

@@ -1,12 +1,14 @@
-using System.Text.Json.Serialization;
-
 namespace SawEngine.Api.Wire;
 
 /// <summary>One thing that is wrong with a request.</summary>
-/// <param name="Pointer">Where it is in the body sent, as a JSON Pointer fragment (RFC 6901).</param>
-/// <param name="Code">What it is, for a program.</param>
-/// <param name="Detail">What it is, for a person.</param>
-public sealed record Fault(
-    [property: JsonPropertyOrder(0)] string Pointer,
-    [property: JsonPropertyOrder(1)] string Code,
-    [property: JsonPropertyOrder(2)] string Detail);
+public sealed record Fault
+{
+    /// <summary>Where it is in the body sent, as a JSON Pointer fragment (RFC 6901).</summary>
+    public required string Pointer { get; init; }
+
+    /// <summary>What it is, for a program.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>What it is, for a person.</summary>
+    public required string Detail { get; init; }
+}

@@ -15,7 +15,7 @@ public sealed class FaultList
     {
         Count++;
         if (_kept.Count < Limits.FaultsReported)
-            _kept.Add(new(pointer, code, detail));
+            _kept.Add(new() { Pointer = pointer, Code = code, Detail = detail });
     }
 
     /// <summary>Faults with one entry.</summary>

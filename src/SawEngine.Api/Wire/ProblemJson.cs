@@ -30,7 +30,7 @@ public sealed record ProblemJson
     public IReadOnlyList<Fault>? Errors { get; init; }
 
     /// <summary>How many faults there are.</summary>
-    [Range(1, int.MaxValue)]
+    [Range(1, 100_000_000)]
     public int? ErrorCount { get; init; }
 
     /// <summary>A problem without faults.</summary>

@@ -1,4 +1,6 @@
 using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Nests;
 
@@ -6,9 +8,11 @@ namespace SawEngine.Api.Features.Nests;
 public sealed record NestObjectiveJson
 {
     /// <summary>Cost of the bars less the value of their remainders; a length in the length unit of the request where stock states no cost.</summary>
+    [CostRange((double)Limits.Cost * Limits.TotalQuantity)]
     public required decimal Value { get; init; }
 
     /// <summary>No layouts that place the same pieces cost less.</summary>
+    [CostRange((double)Limits.Cost * Limits.TotalQuantity)]
     public required decimal Bound { get; init; }
 
     /// <summary>Share that is not proved: (value - bound) / value, rounded up to 6 decimals.</summary>

@@ -17,6 +17,7 @@ internal static class ServiceEndpoints
             .WithTags("Service")
             .WithSummary("Versions and limits of the service.")
             .WithDescription("Names the versions of engine, schema, reference data and solvers, the operations offered, and the limits in force.")
+            .Produces<ServiceResponse>(StatusCodes.Status200OK, "application/json")
             .WithHead();
         routes.MapGet("/health/live", () => TypedResults.Text("Healthy")).ExcludeFromDescription().WithHead();
         routes.MapGet("/health/ready", Ready).ExcludeFromDescription().WithHead();
