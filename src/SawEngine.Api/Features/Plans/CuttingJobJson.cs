@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations;
+
 namespace SawEngine.Api.Features.Plans;
 
 /// <summary>Layouts that are cut together on one saw with one set-up.</summary>
@@ -10,6 +12,7 @@ public sealed record CuttingJobJson
     public string? SawId { get; init; }
 
     /// <summary>Place in the saw's sequence, from 1; absent where it is not scheduled.</summary>
+    [Range(1, int.MaxValue)]
     public int? Sequence { get; init; }
 
     /// <summary>Designation of the section.</summary>
@@ -36,6 +39,6 @@ public sealed record CuttingJobJson
     /// <summary>Where its time goes.</summary>
     public JobSecondsJson? Seconds { get; init; }
 
-    /// <summary>Cautions for the operator.</summary>
+    /// <summary>Cautions for the operator, by id.</summary>
     public required IReadOnlyList<string> CautionIds { get; init; }
 }

@@ -162,7 +162,9 @@ public sealed class PlanMappingTests
         var saw = mapping.Problem.Saws[0].Saw;
         var defaults = SawDefaults.For(saw.Capacity);
         var echoed = mapping.Defaults.Where(value => value.SawId == "saw-1").ToList();
-        Assert.Equal(defaults.Values.Select(value => (value.Name, value.Value, value.Source)), echoed.Select(value => (value.Name, value.Value, value.Source)));
+        Assert.Equal(
+            [.. defaults.Values.Select(value => (value.Name, value.Value, value.Source)).Append(("bladeIds", 10m, DefaultBlades.Source)).OrderBy(value => value.Item1, StringComparer.Ordinal)],
+            echoed.Select(value => (value.Name, value.Value, value.Source)));
         Assert.Equal(defaults.Times, saw.Times);
         Assert.Equal((defaults.MotorPowerKilowatts, defaults.LoadLimit, defaults.BarFeedStroke, defaults.DriveEfficiency), (saw.MotorPowerKilowatts, saw.LoadLimit, saw.BarFeedStroke, saw.DriveEfficiency));
         Assert.Equal(DefaultBlades.For(saw.Capacity).Select(blade => blade.BladeId).Order(StringComparer.Ordinal), saw.Blades.Select(blade => blade.BladeId));

@@ -256,12 +256,8 @@ public sealed class PlanRequestRulesTests
                 r["orders"]!.AsArray().Add(new JsonObject { ["orderId"] = $"half {r["orders"]!.AsArray().Count}", ["lines"] = new JsonArray([.. Enumerable.Range(0, half).Select(NewLine)]) });
         });
 
-        static JsonNode NewLine(int i)
-        {
-            var line = PlanExample.Copy()["orders"]![1]!["lines"]![0]!.DeepClone();
-            line["lineId"] = $"line {i}";
-            return line;
-        }
+        static JsonNode NewLine(int i) =>
+            JsonNode.Parse($$"""{"lineId": "line {{i}}", "section": "Round 50", "grade": "C45", "length": 100, "quantity": 1}""")!;
     }
 
     [Theory]
