@@ -66,7 +66,7 @@ public sealed record PlanMapping(
             if (materials.GradeMatch(name) is { IsAmbiguous: true } match)
             {
                 var others = string.Join(", ", match.Alternatives.Select(grade => grade.Designation));
-                warnings.Add(new() { Code = "ambiguous_grade", Detail = $"{name} names several conditions; the hardest is taken, {match.Grade.Designation}, not {others}." });
+                warnings.Add(new() { Code = WarningCode.AmbiguousGrade, Detail = $"{name} names several conditions; the hardest is taken, {match.Grade.Designation}, not {others}." });
             }
         }
         return warnings;

@@ -10,7 +10,7 @@ namespace SawEngine.Api.Tests.Features.Plans;
 /// <summary>The example of a booked day holds what its readers are told that it holds.</summary>
 public sealed class BookingExampleTests
 {
-    private static readonly PlanRequest Request = PlanReading.Read(File.ReadAllText(Path.Combine(Root(), "docs", "examples", "booking.json")));
+    private static readonly PlanRequest Request = PlanReading.Read(Repository.Read("docs", "examples", "booking.json"));
     private static readonly PlanMapping Mapping = PlanMapping.Of(Request);
 
     [Fact]
@@ -53,12 +53,4 @@ public sealed class BookingExampleTests
         && item.Grade!.Equals(line.Grade)
         && (line.Certificate == Certificate.None || (item.Certificate >= line.Certificate && item.Certificate != Certificate.MillTestReport))
         && LayoutPositions.Lay(item, [line], new CutRules { Kerf = saw.Saw.Blades.Max(blade => blade.Kerf), Trim = Mapping.Problem.Trim, Tail = saw.Saw.Tail }, new(null, 0)) is not null;
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "SawEngine.sln")))
-            folder = folder.Parent ?? throw new DirectoryNotFoundException("The root of the repository was not found.");
-        return folder.FullName;
-    }
 }
