@@ -40,6 +40,23 @@ internal static partial class LeafShape
 
     public static LeafFault WrongType(JsonElement value, string expected) => new(FaultCode.WrongType, $"Must be {expected}, but is {Kind(value)}.");
 
+    /// <summary>A text; false where the value is none, or one that has half of a surrogate pair.</summary>
+    public static bool TryGetText(JsonElement value, out string text)
+    {
+        text = "";
+        if (value.ValueKind != JsonValueKind.String)
+            return false;
+        try
+        {
+            text = value.GetString()!;
+            return true;
+        }
+        catch (InvalidOperationException)
+        {
+            return false;
+        }
+    }
+
     private static LeafFault? Truth(JsonElement value) =>
         value.ValueKind is JsonValueKind.True or JsonValueKind.False ? null : WrongType(value, "true or false");
 
@@ -108,20 +125,6 @@ internal static partial class LeafShape
         InstantForm().IsMatch(text) && DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out _);
 
     private static bool IsDate(string text) => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _);
-
-    private static bool TryGetText(JsonElement value, out string text)
-    {
-        try
-        {
-            text = value.GetString()!;
-            return true;
-        }
-        catch (InvalidOperationException)
-        {
-            text = "";
-            return false;
-        }
-    }
 
     [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\.[0-9]{1,7})?(Z|[+-][0-9]{2}:[0-9]{2})$", RegexOptions.NonBacktracking)]
     private static partial Regex InstantForm();

@@ -31,29 +31,12 @@ internal static class RequestReader
         var buffer = new ArrayBufferWriter<byte>();
         using var copy = new Utf8JsonWriter(buffer);
         var walk = new ShapeWalk(lenient, copy);
-        if (VersionFault(root) is { } versionFault)
-            walk.Faults.Add(JsonPointer.Root + "/schemaVersion", FaultCode.UnsupportedSchemaVersion, versionFault);
         walk.Visit(root, WireJson.Options.GetTypeInfo(typeof(T)));
         if (walk.Faults.Count > 0)
             return new(walk.Faults);
         copy.Flush();
         return new(JsonSerializer.Deserialize<T>(buffer.WrittenSpan, WireJson.Options)!, walk.Ignored);
     }
-
-    private static string? VersionFault(JsonElement root) =>
-        root.ValueKind == JsonValueKind.Object
-        && root.TryGetProperty("schemaVersion", out var version)
-        && version.ValueKind == JsonValueKind.String
-        && !version.ValueEquals(Versions.Schema)
-        && !IsSameMajor(version.GetRawText())
-            ? $"Must be a version {Versions.SchemaMajor}.x; this service reads and writes {Versions.Schema}."
-            : null;
-
-    private static bool IsSameMajor(string quoted) =>
-        quoted.Trim('"').Split('.') is [var major, var minor]
-        && major == Versions.SchemaMajor.ToString(System.Globalization.CultureInfo.InvariantCulture)
-        && minor.Length is > 0 and <= 4
-        && minor.All(char.IsAsciiDigit);
 
     private static FaultList SyntaxFault(ReadOnlySpan<byte> body, JsonException syntax)
     {

@@ -11,6 +11,8 @@ namespace SawEngine.Api.Wire;
 /// </summary>
 internal sealed class ShapeWalk(bool lenient, Utf8JsonWriter copy)
 {
+    private const string SchemaVersionPointer = JsonPointer.Root + "/schemaVersion";
+
     /// <summary>Faults in the order of the body.</summary>
     public FaultList Faults { get; } = new();
 
@@ -75,6 +77,8 @@ internal sealed class ShapeWalk(bool lenient, Utf8JsonWriter copy)
         }
         copy.WritePropertyName(property.Name);
         Visit(member, Info(property.PropertyType), pointer, LongestText(property));
+        if (pointer == SchemaVersionPointer && LeafShape.TryGetText(member, out var version) && !Versions.IsRead(version))
+            Faults.Add(pointer, FaultCode.UnsupportedSchemaVersion, $"Must be a version {Versions.SchemaMajor}.x; this service reads and writes {Versions.Schema}.");
     }
 
     private void VisitList(JsonElement value, JsonTypeInfo itemType, string pointer)

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SawEngine.Api.Wire;
 
 /// <summary>The versions that every answer names.</summary>
@@ -14,4 +16,11 @@ public static class Versions
 
     /// <summary>Version of the engine.</summary>
     public static readonly string Engine = typeof(Versions).Assembly.GetName().Version!.ToString(3);
+
+    /// <summary>Whether requests of a schema version are read: any minor version of the same major one.</summary>
+    public static bool IsRead(string version) =>
+        version.Split('.') is [var major, var minor]
+        && major == SchemaMajor.ToString(CultureInfo.InvariantCulture)
+        && minor.Length is > 0 and <= 4
+        && minor.All(char.IsAsciiDigit);
 }

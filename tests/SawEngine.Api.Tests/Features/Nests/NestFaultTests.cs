@@ -42,6 +42,8 @@ public sealed class NestFaultTests(ServiceHost host)
         { new string('[', 100_000), "#", FaultCode.TooDeep },
         { Body(more: ""","schemaVersion":"2.0" """), "#/schemaVersion", FaultCode.UnsupportedSchemaVersion },
         { Body(more: ""","schemaVersion":"1" """), "#/schemaVersion", FaultCode.UnsupportedSchemaVersion },
+        { Body(more: ""","schemaVersion":"\ud800" """), "#/schemaVersion", FaultCode.InvalidCharacter },
+        { Body(more: ""","\ud800":1"""), "#", FaultCode.InvalidCharacter },
         { Body(more: ""","schemaVersion":1.0"""), "#/schemaVersion", FaultCode.WrongType },
         { Body(more: ""","kerff":1"""), "#/kerff", FaultCode.UnknownMember },
         { Body(more: ""","Effort":"quick" """), "#/Effort", FaultCode.UnknownMember },
@@ -149,6 +151,7 @@ public sealed class NestFaultTests(ServiceHost host)
     [Theory]
     [InlineData("\uFEFF", "")]
     [InlineData("", ",\"schemaVersion\":\"1.9\"")]
+    [InlineData("", ",\"schemaVersion\":\"1\\u002e0\",\"\\u0065ffort\":\"quick\"")]
     [InlineData("", ",\"schemaVersion\":null,\"lengthUnit\":null,\"effort\":null,\"remnants\":null,\"timeLimitSeconds\":null")]
     public async Task Byte_order_mark_minor_versions_and_nulls_of_optional_members_are_read(string before, string more) =>
         await host.Post(Path, before + Body(more: more), 200);
