@@ -46,6 +46,6 @@ public sealed record CuttingJobJson
     /// <summary>Where its time goes.</summary>
     public required JobSecondsJson Seconds { get; init; }
 
-    /// <summary>Cautions for the operator.</summary>
+    /// <summary>Cautions for the operator, by id.</summary>
     public required IReadOnlyList<string> CautionIds { get; init; }
 }

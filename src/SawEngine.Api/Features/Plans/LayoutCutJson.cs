@@ -1,4 +1,5 @@
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -11,15 +12,17 @@ public sealed record LayoutCutJson
     /// <summary>Line that it serves.</summary>
     public required string LineId { get; init; }
 
-    /// <summary>Distance of its first point from the bar's start, in the length unit of the request.</summary>
+    /// <summary>Distance of its first point from the bar's start.</summary>
+    [LengthRange]
     public required decimal Start { get; init; }
 
-    /// <summary>Distance of its last point from the bar's start, in the length unit of the request.</summary>
+    /// <summary>Distance of its last point from the bar's start.</summary>
+    [LengthRange]
     public required decimal End { get; init; }
 
     /// <summary>Its first face on the bar; absent where square.</summary>
     public EndCutJson? StartCut { get; init; }
 
-    /// <summary>Its second face on the bar; absent where square.</summary>
+    /// <summary>Its last face on the bar; absent where square.</summary>
     public EndCutJson? EndCut { get; init; }
 }

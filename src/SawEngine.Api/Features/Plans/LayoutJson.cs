@@ -1,3 +1,6 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Plans;
@@ -12,21 +15,24 @@ public sealed record LayoutJson
     public required string JobId { get; init; }
 
     /// <summary>Place in its job, from 1.</summary>
+    [Range(1, int.MaxValue)]
     public required int Sequence { get; init; }
 
     /// <summary>Stock item that the bar is of.</summary>
     public required string StockId { get; init; }
 
-    /// <summary>Saws for which it is verified.</summary>
+    /// <summary>Saws for which it is verified, by id.</summary>
     public required IReadOnlyList<string> SawIds { get; init; }
 
     /// <summary>How many bars are cut alike.</summary>
+    [Range(1, Limits.StockQuantity)]
     public required int Repeat { get; init; }
 
-    /// <summary>The melt.</summary>
+    /// <summary>The melt, where known.</summary>
     public string? Heat { get; init; }
 
-    /// <summary>Inspection document of the bar.</summary>
+    /// <summary>Inspection document of the bar; absent where there is none.</summary>
+    [KnownValues(typeof(CertificateJson))]
     public string? Certificate { get; init; }
 
     /// <summary>What is cut off the raw start, kerf included.</summary>
@@ -40,6 +46,6 @@ public sealed record LayoutJson
     /// <summary>Pieces in the order in which they are cut.</summary>
     public required IReadOnlyList<LayoutCutJson> Cuts { get; init; }
 
-    /// <summary>What is left.</summary>
+    /// <summary>What is left of each bar.</summary>
     public required LayoutRemainderJson Remainder { get; init; }
 }

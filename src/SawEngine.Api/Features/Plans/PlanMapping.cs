@@ -37,8 +37,11 @@ public sealed record PlanMapping(
             Remnants = request.Shop.Remnants.ToRules(scale),
             Effort = request.Effort,
         };
-        return new(problem, clock, scale, [.. saws.SelectMany(saw => saw.Defaults.Select(value => ToJson(saw.Saw.SawId, value, scale)))], AmbiguousGrades(request, materials));
+        return new(problem, clock, scale, [.. saws.SelectMany(saw => DefaultsOf(saw, scale))], AmbiguousGrades(request, materials));
     }
+
+    private static IEnumerable<DefaultJson> DefaultsOf(SawMapping saw, LengthScale scale) =>
+        saw.Defaults.OrderBy(value => value.Name, StringComparer.Ordinal).Select(value => ToJson(saw.Saw.SawId, value, scale));
 
     private static DefaultJson ToJson(string sawId, DefaultValue value, LengthScale scale)
     {
@@ -63,7 +66,7 @@ public sealed record PlanMapping(
             if (materials.GradeMatch(name) is { IsAmbiguous: true } match)
             {
                 var others = string.Join(", ", match.Alternatives.Select(grade => grade.Designation));
-                warnings.Add(new() { Code = "ambiguous_grade", Detail = $"{name} names several conditions; the hardest is taken, {match.Grade.Designation}, not {others}." });
+                warnings.Add(new() { Code = WarningCode.AmbiguousGrade, Detail = $"{name} names several conditions; the hardest is taken, {match.Grade.Designation}, not {others}." });
             }
         }
         return warnings;

@@ -1,3 +1,7 @@
+using SawEngine.Api.Features.Nests;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
+
 namespace SawEngine.Api.Features.Plans;
 
 /// <summary>All layouts for a section and grade.</summary>
@@ -9,15 +13,17 @@ public sealed record PlanNestJson
     /// <summary>Designation of the grade.</summary>
     public required string Grade { get; init; }
 
-    /// <summary>Its layouts.</summary>
+    /// <summary>Its layouts, by id.</summary>
     public required IReadOnlyList<string> LayoutIds { get; init; }
 
-    /// <summary>optimal, feasible, partial or infeasible.</summary>
+    /// <summary>All placed and proved best, all placed, some placed, or none.</summary>
+    [KnownValues("optimal", "feasible", "partial", "infeasible")]
     public required string Status { get; init; }
 
     /// <summary>Its cost and bound.</summary>
-    public required ObjectiveJson Objective { get; init; }
+    public required NestObjectiveJson Objective { get; init; }
 
-    /// <summary>proof, effort or timeLimit.</summary>
+    /// <summary>What ended the search.</summary>
+    [KnownValues(typeof(StoppedBy))]
     public required string StoppedBy { get; init; }
 }

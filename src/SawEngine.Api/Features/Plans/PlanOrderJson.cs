@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations;
+
 namespace SawEngine.Api.Features.Plans;
 
 /// <summary>A sales order in the plan.</summary>
@@ -13,6 +15,7 @@ public sealed record PlanOrderJson
     public DateTimeOffset? Finish { get; init; }
 
     /// <summary>Hours from due to finish, 0 where in time; absent without due or finish.</summary>
+    [Range(0, int.MaxValue)]
     public decimal? LateHours { get; init; }
 
     /// <summary>Sum of the lines; absent where none is planned.</summary>

@@ -27,7 +27,7 @@ public sealed class PlanRequestRules : AbstractValidator<PlanRequest>
         });
         RuleFor(request => request.PlanStart)
             .Must(start => start.Year is >= FirstYear and <= LastYear)
-            .WithFault(FaultCode.OutOfRange, $"Must lie between the years {FirstYear} and {LastYear}.");
+            .WithFault(FaultCode.DateOutOfRange, $"Must lie between the years {FirstYear} and {LastYear}.");
         this.Unique(request => request.Orders, order => order.OrderId, nameof(OrderJson.OrderId));
         this.Unique(request => request.Sections, section => section.SectionId, nameof(SectionJson.SectionId));
         this.Unique(request => request.Grades, grade => grade.GradeId, nameof(GradeJson.GradeId));
@@ -70,7 +70,7 @@ public sealed class PlanRequestRules : AbstractValidator<PlanRequest>
         void CheckDate(DateTimeOffset? date, string path)
         {
             if (date is { } stated && (stated - planStart).Duration() > TimeSpan.FromDays(PlanLimits.DaysAroundStart))
-                context.Fault(path, FaultCode.OutOfRange, $"Must lie within {PlanLimits.DaysAroundStart} days before or after `planStart`.");
+                context.Fault(path, FaultCode.DateOutOfRange, $"Must lie within {PlanLimits.DaysAroundStart} days before or after `planStart`.");
         }
     }
 }

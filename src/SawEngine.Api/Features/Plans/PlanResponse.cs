@@ -1,4 +1,5 @@
 using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -11,7 +12,8 @@ public sealed record PlanResponse : OperationResponse
     /// <summary>Zone of calendars and times.</summary>
     public string? TimeZone { get; init; }
 
-    /// <summary>complete, partial or none.</summary>
+    /// <summary>All pieces planned, some, or none.</summary>
+    [KnownValues("complete", "partial", "none")]
     public required string Status { get; init; }
 
     /// <summary>The plan in figures.</summary>
@@ -44,6 +46,7 @@ public sealed record PlanResponse : OperationResponse
     /// <summary>What the engine filled in, by saw and name.</summary>
     public required IReadOnlyList<DefaultJson> Defaults { get; init; }
 
-    /// <summary>proof, effort or timeLimit: the weakest of the nests.</summary>
+    /// <summary>What ended the search of the nests: the weakest.</summary>
+    [KnownValues(typeof(StoppedBy))]
     public required string StoppedBy { get; init; }
 }

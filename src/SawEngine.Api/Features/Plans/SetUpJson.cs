@@ -1,9 +1,13 @@
+using SawEngine.Api.Wire;
+using SawEngine.Core.SetUps;
+
 namespace SawEngine.Api.Features.Plans;
 
 /// <summary>One part of a set-up.</summary>
 public sealed record SetUpJson
 {
-    /// <summary>Known kinds: section, gradeGroup, blade, bladeWorn.</summary>
+    /// <summary>What is changed.</summary>
+    [KnownValues(SetUpRules.Section, SetUpRules.GradeGroup, SetUpRules.Blade, SetUpRules.BladeWorn)]
     public required string Kind { get; init; }
 
     /// <summary>Start.</summary>
@@ -12,6 +16,7 @@ public sealed record SetUpJson
     /// <summary>Finish.</summary>
     public required DateTimeOffset Finish { get; init; }
 
-    /// <summary>Who or what is busy. Known: operator.</summary>
+    /// <summary>Who is busy with it.</summary>
+    [KnownValues("operator")]
     public required string Resource { get; init; }
 }

@@ -7,7 +7,7 @@ namespace SawEngine.Api.Features.Shop;
 
 /// <summary>A saw from wire to trade, and the defaults that fill what it leaves open; the rules have passed.</summary>
 /// <param name="Saw">The saw.</param>
-/// <param name="Defaults">The defaults used, in the order of the members of a saw.</param>
+/// <param name="Defaults">The defaults used; usual blades by their number.</param>
 public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
 {
     /// <summary>The saw with its blades, ordered by id, ordinal.</summary>
@@ -42,7 +42,7 @@ public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
             RateFactor = Or(saw.RateFactor, defaults.RateFactor, "rateFactor"),
             Coolant = saw.Coolant,
         };
-        return new(mapped, [.. defaults.Values.Where(value => used.Contains(value.Name))]);
+        return new(mapped, [.. defaults.Values.Where(value => used.Contains(value.Name)), .. saw.BladeIds is null ? [UsualBlades(mapped)] : Array.Empty<DefaultValue>()]);
 
         T Or<T>(T? stated, T usual, string name) where T : struct
         {
@@ -56,6 +56,8 @@ public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
     /// <summary>The blades of a saw that lists none, by id, ordinal.</summary>
     public static IReadOnlyList<Blade> DefaultBladesOf(SawCapacity capacity) =>
         [.. DefaultBlades.For(capacity).OrderBy(blade => blade.BladeId, StringComparer.Ordinal)];
+
+    private static DefaultValue UsualBlades(Saw saw) => new("bladeIds", saw.Blades.Count, "blades", DefaultBlades.Source, Confidence.FromMemory);
 
     private static SawTimes Times(SawTimesJson stated, SawTimes usual, Func<decimal?, decimal, string, decimal> or) => new()
     {

@@ -20,6 +20,7 @@ public sealed class ShopRules : AbstractValidator<ShopJson>
 
     private static void CheckReferences(ShopJson shop, ValidationContext<ShopJson> context)
     {
+        var suggestionsLeft = Limits.FaultsReported;
         var blades = shop.Blades.Select(blade => blade.BladeId).ToHashSet(StringComparer.Ordinal);
         var calendars = shop.Calendars.Select(calendar => calendar.CalendarId).ToHashSet(StringComparer.Ordinal);
         for (var i = 0; i < shop.Saws.Count; i++)
@@ -33,8 +34,9 @@ public sealed class ShopRules : AbstractValidator<ShopJson>
                     context.Fault($"[{i}].BladeIds[{j}]", FaultCode.UnknownBlade, Unknown(saw.BladeIds[j], "blades", shop.Blades.Select(blade => blade.BladeId)));
             }
         }
-    }
 
-    private static string Unknown(string id, string list, IEnumerable<string> known) =>
-        $"{Quoted.Text(id)} is not in the list of `{list}`.{NearestName.Question(id, known)}";
+        // Only as many suggestions as can be reported: each compares with the whole list.
+        string Unknown(string id, string list, IEnumerable<string> known) =>
+            $"{Quoted.Text(id)} is not in the list of `{list}`.{(suggestionsLeft-- > 0 ? NearestName.Question(id, known) : "")}";
+    }
 }

@@ -11,7 +11,7 @@ public static class SectionMapping
         section.ToDimensions(scale) is { } dimensions ? OutlineSection.Create(dimensions, out _) : null;
 
     /// <summary>The dimensions; null where one of them is out of bounds or finer than the grid.</summary>
-    public static SectionDimensions? ToDimensions(this SectionJson section, LengthScale scale) => Lengths(section).All(scale.CanRead)
+    public static SectionDimensions? ToDimensions(this SectionJson section, LengthScale scale) => IsWithinBounds(section, scale)
         ? new()
         {
             Designation = section.SectionId,
@@ -34,10 +34,15 @@ public static class SectionMapping
         }
         : null;
 
+    private static bool IsWithinBounds(SectionJson section, LengthScale scale) =>
+        Lengths(section).All(length => length is null or >= 0 && scale.CanRead(length))
+        && section.FlangeSlope is null or (>= 0 and <= 1)
+        && section.Outline is not { Count: < 3 }
+        && (section.Outline ?? []).All(point => scale.CanRead(point.X) && scale.CanRead(point.Y));
+
     private static IEnumerable<decimal?> Lengths(SectionJson section) =>
     [
         section.Height, section.Width, section.Diameter, section.AcrossFlats, section.Wall, section.Thickness, section.Web, section.Flange,
         section.FlangeAt, section.RootRadius, section.ToeRadius, section.OuterRadius, section.InnerRadius,
-        .. (section.Outline ?? []).SelectMany(point => new decimal?[] { point.X, point.Y }),
     ];
 }

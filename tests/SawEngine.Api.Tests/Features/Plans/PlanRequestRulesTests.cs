@@ -44,14 +44,18 @@ public sealed class PlanRequestRulesTests
         new("A named heat without a name", r => Line(r, 1).AsObject().Remove("heat"), "#/orders/0/lines/1", "heat_required"),
         new("A heat that is not asked for", r => Line(r, 1)["heatRule"] = "single", "#/orders/0/lines/1/heat", "heat_not_used"),
         new("Faces that cross", r => { Line(r)["length"] = 57; Line(r)["firstEnd"]!["widthAngle"] = -30; Line(r)["secondEnd"]!["widthAngle"] = 30; Line(r)["lengthAt"] = "centerline"; }, "#/orders/0/lines/0/length", "miter_faces_cross"),
-        new("A due date beyond ten years", r => r["orders"]![0]!["due"] = "2006-12-01T00:00:00Z", "#/orders/0/due", "out_of_range"),
-        new("A release beyond ten years", r => r["orders"]![0]!["release"] = "2037-12-01T00:00:00Z", "#/orders/0/release", "out_of_range"),
+        new("A due date beyond ten years", r => r["orders"]![0]!["due"] = "2006-12-01T00:00:00Z", "#/orders/0/due", "date_out_of_range"),
+        new("A release beyond ten years", r => r["orders"]![0]!["release"] = "2037-12-01T00:00:00Z", "#/orders/0/release", "date_out_of_range"),
 
         // Own sections and grades
         new("Two sections of one id", r => r["sections"]!.AsArray().Add(r["sections"]![0]!.DeepClone()), "#/sections/1/sectionId", "duplicate_id"),
         new("A dimension that is missing", r => Section(r).AsObject().Remove("width"), "#/sections/0/width", "missing"),
         new("A dimension of another shape", r => Section(r)["diameter"] = 10, "#/sections/0/diameter", "not_used_by_shape"),
         new("A dimension of nothing", r => Section(r)["width"] = 0, "#/sections/0/width", "must_be_positive"),
+        new("A negative dimension", r => Section(r)["width"] = -80, "#/sections/0/width", "too_small"),
+        new("A flange steeper than any", r => r["sections"]![0] = JsonNode.Parse("""{"sectionId": "my flat", "shape": "channel", "height": 100, "width": 50, "web": 6, "flange": 8, "flangeSlope": 1.5}"""), "#/sections/0/flangeSlope", "too_large"),
+        new("An outline of two corners", r => r["sections"]![0] = JsonNode.Parse("""{"sectionId": "my flat", "shape": "custom", "outline": [{"x": 0, "y": 0}, {"x": 1, "y": 1}]}"""), "#/sections/0/outline", "empty"),
+        new("An outline that crosses itself", r => r["sections"]![0] = JsonNode.Parse("""{"sectionId": "my flat", "shape": "custom", "outline": [{"x": 0, "y": 0}, {"x": 50, "y": 50}, {"x": 50, "y": 0}, {"x": 0, "y": 50}]}"""), "#/sections/0/outline", "crosses_itself"),
         new("A dimension finer than the grid", r => Section(r)["width"] = 80.0000001m, "#/sections/0/width", "too_fine"),
         new("An outline finer than the grid", r => r["sections"]![0] = Custom("0.0000001"), "#/sections/0/outline/1/x", "too_fine"),
         new("Two grades of one id", r => r["grades"]!.AsArray().Add(r["grades"]![0]!.DeepClone()), "#/grades/1/gradeId", "duplicate_id"),
@@ -101,7 +105,7 @@ public sealed class PlanRequestRulesTests
         new("A currency in small letters", r => r["currency"] = "eur", "#/currency", "invalid_currency"),
         new("A time zone that nobody knows", r => r["timeZone"] = "Europe/Wien", "#/timeZone", "unknown_time_zone"),
         new("An offset in place of a time zone", r => r["timeZone"] = "UTC+01", "#/timeZone", "unknown_time_zone"),
-        new("A start long ago", r => { r["planStart"] = "1999-12-31T23:00:00Z"; r["orders"]![0]!.AsObject().Remove("due"); r["orders"]![0]!.AsObject().Remove("release"); }, "#/planStart", "out_of_range"),
+        new("A start long ago", r => { r["planStart"] = "1999-12-31T23:00:00Z"; r["orders"]![0]!.AsObject().Remove("due"); r["orders"]![0]!.AsObject().Remove("release"); }, "#/planStart", "date_out_of_range"),
         new("A start without an offset", r => r["planStart"] = "2026-11-30T06:00:00", "#/planStart", "invalid_date_time"),
         new("A due date that is none", r => r["orders"]![0]!["due"] = "tomorrow", "#/orders/0/due", "invalid_date_time"),
         new("More time than there is", r => r["timeLimitSeconds"] = 61, "#/timeLimitSeconds", "too_large"),
@@ -256,12 +260,8 @@ public sealed class PlanRequestRulesTests
                 r["orders"]!.AsArray().Add(new JsonObject { ["orderId"] = $"half {r["orders"]!.AsArray().Count}", ["lines"] = new JsonArray([.. Enumerable.Range(0, half).Select(NewLine)]) });
         });
 
-        static JsonNode NewLine(int i)
-        {
-            var line = PlanExample.Copy()["orders"]![1]!["lines"]![0]!.DeepClone();
-            line["lineId"] = $"line {i}";
-            return line;
-        }
+        static JsonNode NewLine(int i) =>
+            JsonNode.Parse($$"""{"lineId": "line {{i}}", "section": "Round 50", "grade": "C45", "length": 100, "quantity": 1}""")!;
     }
 
     [Theory]
