@@ -56,7 +56,7 @@ internal sealed class LayoutCheck(
         total += (decimal)layout.KerfTotal.Nanometers + layout.Remainder.Length.Nanometers;
         if (total != stock.Length.Nanometers)
             Add(NestRule.Conservation, $"{total} nm of {stock.Length.Nanometers} nm booked");
-        else if (layout.Cuts.Count > 0 && layout.Trim > layout.Cuts[0].Start)
+        else if (layout.Cuts.Count > 0 && layout.Trim.Nanometers > Math.Max(layout.Cuts[0].Start.Nanometers, 0))
             Add(NestRule.Conservation, $"trim booked into {layout.Cuts[0].Piece}");
     }
 
@@ -121,7 +121,7 @@ internal sealed class LayoutCheck(
         var needed = RawTrim(stock);
         if (needed > 0 && first.Start.Nanometers == 0)
             Add(NestRule.RawStart, $"{first.Piece} on the raw start");
-        else if (layout.Trim.Nanometers < needed || first.Start.Nanometers < needed)
+        else if (needed > 0 && (layout.Trim.Nanometers < needed || first.Start.Nanometers < needed))
             Add(NestRule.Trim, $"{layout.Trim.Nanometers} nm of trim where {needed} nm are needed");
         if (!first.StartCut.IsSquare)
             CheckSlice(first.Start.Nanometers - FaceTrigonometry.AlongBar(first.StartCut, _rules.Kerf), $"before {first.Piece}");

@@ -1,3 +1,5 @@
+using SawEngine.Core.Nesting;
+
 namespace SawEngine.Solvers.Nesting;
 
 /// <summary>
@@ -6,38 +8,53 @@ namespace SawEngine.Solvers.Nesting;
 /// </summary>
 internal sealed class BarFill
 {
-    private const int StepsPerBar = 2_000;
-    private const int DeepestBranch = 48;
+    private const int StepsPerBar = 500;
+    private const int DeepestBranch = 64;
 
     private readonly NestModel _model;
+    private readonly PieceType[] _types;
     private readonly int[] _wanted;
     private readonly int[] _next;
-    private int _steps;
-    private OpenBar? _best;
+    private readonly (int Type, int Count)[] _path = new (int, int)[DeepestBranch];
+    private readonly List<(int Type, int Count)> _best = [];
+    private BarStock _stock;
     private long _bestRoom;
+    private int _steps;
+    private long _work;
 
     private BarFill(NestModel model)
     {
         _model = model;
+        _types = [.. model.Types];
+        _stock = model.Stock[0];
         _wanted = [.. model.Types.Select(type => type.Demand)];
-        _next = [.. Enumerable.Range(0, model.Types.Count + 1)];
+        _next = [.. Enumerable.Range(1, model.Types.Length)];
     }
 
-    /// <summary>The filled bars, in the order in which they were filled; null where canceled.</summary>
-    public static List<OpenBar>? Fill(NestModel model, IReadOnlyList<int> stockOrder, decimal costPerLengthLimit, CancellationToken cancellation)
+    /// <summary>The filled bars, in the order in which they were filled; null where canceled. Work is added to.</summary>
+    public static List<OpenBar>? Fill(NestModel model, IReadOnlyList<int> stockOrder, decimal costPerLengthLimit, ref long work, CancellationToken cancellation)
     {
+        if (model.Types.Length == 0)
+            return [];
         var fill = new BarFill(model);
-        var left = model.Stock.Select(stock => stock.Available).ToArray();
+        var bars = fill.Fill(stockOrder, costPerLengthLimit, cancellation);
+        work += fill._work;
+        return bars;
+    }
+
+    private List<OpenBar>? Fill(IReadOnlyList<int> stockOrder, decimal costPerLengthLimit, CancellationToken cancellation)
+    {
         var bars = new List<OpenBar>();
+        var left = _model.Stock.Select(stock => stock.Available).ToArray();
         foreach (var limit in new[] { costPerLengthLimit, decimal.MaxValue })
         {
             foreach (var stock in stockOrder)
             {
-                while (left[stock] > 0 && fill.Fullest(stock) is { } bar && fill.CostPerLength(bar) <= limit)
+                while (left[stock] > 0 && Fullest(stock) is { } bar && (decimal)bar.NetCost(_model) / bar.Position <= limit)
                 {
                     if (cancellation.IsCancellationRequested)
                         return null;
-                    bars.Add(fill.Commit(bar, left[stock]));
+                    bars.Add(Commit(bar, left[stock]));
                     left[stock] -= bars[^1].Bars;
                 }
             }
@@ -45,58 +62,70 @@ internal sealed class BarFill
         return bars;
     }
 
-    private decimal CostPerLength(OpenBar bar) => (decimal)bar.NetCost(_model) / bar.Position;
-
     private OpenBar Commit(OpenBar bar, int available)
     {
-        var repeat = available;
-        for (var run = bar.Last; run is not null; run = run.Before)
-            repeat = Math.Min(repeat, _wanted[run.Type] / run.Count);
-        for (var run = bar.Last; run is not null; run = run.Before)
-            _wanted[run.Type] -= run.Count * repeat;
+        var repeat = _best.Min(run => _wanted[run.Type] / run.Count);
+        repeat = Math.Min(repeat, available);
+        foreach (var (type, count) in _best)
+            _wanted[type] -= count * repeat;
         return bar with { Bars = repeat };
     }
 
     private OpenBar? Fullest(int stock)
     {
-        (_steps, _best, _bestRoom) = (StepsPerBar, null, long.MaxValue);
-        Search(OpenBar.Empty(stock, 1), 0, 0);
-        return _best;
+        _stock = _model.Stock[stock];
+        _best.Clear();
+        (_steps, _bestRoom) = (StepsPerBar, long.MaxValue);
+        Search(0, 0, MiterPlane.None, 0, 0);
+        _work += StepsPerBar - _steps;
+        if (_best.Count == 0)
+            return null;
+        var bar = OpenBar.Empty(stock, 1);
+        foreach (var (type, count) in _best)
+            bar = bar.With(_model, type, count, 1);
+        return bar;
     }
 
-    private void Search(OpenBar bar, int from, int depth)
+    /// <summary>Goes on behind a position with types from an index on; stops where nothing more fits, the steps are used up or the bar is full.</summary>
+    private void Search(long position, int face, MiterPlane plane, int from, int depth)
     {
-        var stock = _model.Stock[bar.Stock];
-        if (bar.Last is not null && stock.Length - bar.Position < _bestRoom)
-            (_best, _bestRoom) = (bar, stock.Length - bar.Position);
-        for (var type = NextWanted(Math.Max(from, FirstNotLongerThan(stock.Length - bar.Position))); type < _wanted.Length; type = NextWanted(type + 1))
+        var room = _stock.Length - position;
+        Keep(room, depth);
+        if (depth == DeepestBranch)
+            return;
+        for (var index = NextWanted(Math.Max(from, FirstNotLongerThan(room))); index < _types.Length; index = NextWanted(index + 1))
         {
-            if (_steps-- <= 0 || _bestRoom <= _model.EndNeed(stock.Class, 0))
+            if (_steps-- <= 0 || _bestRoom <= _model.EndNeed(_stock.Class, 0))
                 return;
-            var most = (int)Math.Min(bar.Fitting(_model, _model.Types[type]), _wanted[type]);
-            if (most == 0)
+            var type = _types[index];
+            if (!_model.ClassServes(_stock.Class, type) || !_model.Joins(plane, type))
                 continue;
-            if (depth < DeepestBranch)
+            var most = (int)Math.Min(_model.Fitting(_stock, position, face, type, depth == 0), _wanted[index]);
+            for (var count = most; count > 0 && _steps > 0; count--)
             {
-                for (var count = most; count > 0 && _steps > 0; count--)
-                    Search(bar.With(_model, type, count, 1), type + 1, depth + 1);
-                continue;
+                _path[depth] = (index, count);
+                Search(_model.EndOf(_stock, position, face, type, count, depth == 0), type.SecondFace, plane | type.Plane, index + 1, depth + 1);
             }
-            // Too deep to branch: go on with what fits.
-            bar = bar.With(_model, type, most, 1);
-            if (stock.Length - bar.Position < _bestRoom)
-                (_best, _bestRoom) = (bar, stock.Length - bar.Position);
         }
+    }
+
+    private void Keep(long room, int depth)
+    {
+        if (depth == 0 || room >= _bestRoom)
+            return;
+        _bestRoom = room;
+        _best.Clear();
+        _best.AddRange(_path.AsSpan(0, depth));
     }
 
     /// <summary>The first type, longest first, that is not longer than some room.</summary>
     private int FirstNotLongerThan(long room)
     {
-        var (low, high) = (0, _model.Types.Count);
+        var (low, high) = (0, _types.Length);
         while (low < high)
         {
             var middle = (low + high) / 2;
-            if (_model.Types[middle].Overall > room)
+            if (_types[middle].Overall > room)
                 low = middle + 1;
             else
                 high = middle;
@@ -104,18 +133,14 @@ internal sealed class BarFill
         return low;
     }
 
-    /// <summary>The first type from an index on of which pieces are left; paths to it are shortened on the way.</summary>
-    private int NextWanted(int type)
+    /// <summary>The first type from an index on of which pieces are left; ways past exhausted types are shortened as they are walked.</summary>
+    private int NextWanted(int index)
     {
-        var root = type;
-        while (root < _wanted.Length && _wanted[root] == 0)
-            root = _next[root] > root ? _next[root] : root + 1;
-        for (var at = type; at < root;)
-        {
-            var after = _next[at] > at ? _next[at] : at + 1;
-            _next[at] = root;
-            at = after;
-        }
-        return root;
+        var found = index;
+        while (found < _wanted.Length && _wanted[found] == 0)
+            found = _next[found];
+        while (index < found)
+            (index, _next[index]) = (_next[index], found);
+        return found;
     }
 }

@@ -21,7 +21,7 @@ internal sealed class BestFit
         _model = model;
         _opening = [.. opening];
         _left = [.. model.Stock.Select(stock => stock.Available)];
-        _shortest = model.Types.Count == 0 ? 0 : model.Types.Min(type => type.Overall);
+        _shortest = model.Types.Length == 0 ? 0 : model.Types.Min(type => type.Overall);
     }
 
     /// <summary>The filled bars, in the order in which they were begun; null where canceled.</summary>

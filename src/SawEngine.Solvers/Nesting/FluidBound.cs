@@ -7,7 +7,7 @@ namespace SawEngine.Solvers.Nesting;
 /// </summary>
 internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, IReadOnlyList<BoundBar> bars)
 {
-    private const int FunctionsTimesBars = 20_000;
+    private const int FunctionsTimesBars = 4_000;
     private const int MostFunctionsOfAKind = 64;
     private const int MostUnitsPerBar = 64;
     private const int LargestSumTable = 1_000_000;

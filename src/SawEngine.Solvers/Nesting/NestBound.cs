@@ -31,7 +31,7 @@ public static class NestBound
     {
         var needs = model.Types.Select(type => type.Need).Distinct().Order().ToList();
         var partOf = needs.ToDictionary(need => need, need => need);
-        for (var stock = 0; stock < model.Stock.Count; stock++)
+        for (var stock = 0; stock < model.Stock.Length; stock++)
         {
             var linked = needs.Where(need => model.NeedServed(need, stock)).Select(need => partOf[need]).ToHashSet();
             if (linked.Count < 2)

@@ -29,7 +29,8 @@ internal sealed class NestModel
         var (types, needs) = Group(problem, quantityOf, chosenHeats);
         Types = [.. types.OrderByDescending(type => type.Overall).ThenBy(type => type.FirstFace).ThenBy(type => type.SecondFace).ThenBy(type => type.Need)];
         Pieces = Types.Sum(type => type.Demand);
-        (Stock, var classes) = Classify(problem, needs);
+        var (stock, classes) = Classify(problem, needs);
+        Stock = [.. stock];
         foreach (var need in needs)
             _serves.Add([.. classes.Select(need.IsServedBy)]);
         _kerfs = [.. _faces.Select(face => face.KerfAlongBar(_rules.Kerf).Nanometers)];
@@ -45,10 +46,10 @@ internal sealed class NestModel
     }
 
     /// <summary>The types, longest first.</summary>
-    public IReadOnlyList<PieceType> Types { get; }
+    public PieceType[] Types { get; }
 
     /// <summary>Stock that serves at least one type, by id.</summary>
-    public IReadOnlyList<BarStock> Stock { get; }
+    public BarStock[] Stock { get; }
 
     /// <summary>All pieces wanted.</summary>
     public int Pieces { get; }

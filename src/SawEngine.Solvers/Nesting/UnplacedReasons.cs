@@ -1,29 +1,40 @@
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
+using SawEngine.Core.Stock;
 
 namespace SawEngine.Solvers.Nesting;
 
-/// <summary>Why pieces of a line are left: the first reason that applies.</summary>
-internal static class UnplacedReasons
+/// <summary>Why pieces of a line are left: the first reason that applies. Lines that ask alike of the stock are looked up once.</summary>
+internal sealed class UnplacedReasons(NestProblem problem)
 {
-    public static string Of(NestProblem problem, OrderLine line)
+    private readonly Dictionary<object, (string? Reason, List<StockItem> Longest)> _offers = [];
+
+    public string Of(OrderLine line)
     {
-        var ofMaterial = problem.Stock.Where(item => StockMatch.IsOfMaterial(line, item) && item.Quantity != 0).ToList();
-        if (ofMaterial.Count == 0)
-            return UnplacedReason.NoStock;
-        if (SawFit.ReasonAgainst(line, problem.Rules) is { } reason)
+        var key = (line.Section, line.Grade, line.Certificate, line.HeatRule, line.Heat);
+        if (!_offers.TryGetValue(key, out var offer))
+            _offers.Add(key, offer = Offer(line));
+        if (offer.Reason is UnplacedReason.NoStock)
+            return offer.Reason;
+        if ((SawFit.ReasonAgainst(line, problem.Rules) ?? offer.Reason) is { } reason)
             return reason;
-        var certified = ofMaterial.FindAll(item => StockMatch.Suffices(line.Certificate, item.Certificate));
-        if (certified.Count == 0)
-            return UnplacedReason.NoCertificate;
-        var ofHeat = certified.FindAll(item => StockMatch.IsOfHeat(line, item));
-        if (ofHeat.Count == 0)
-            return UnplacedReason.NoHeat;
-        var light = ofHeat.FindAll(item => SawFit.Carries(item, problem.Rules));
-        if (light.Count == 0)
-            return UnplacedReason.BarTooHeavy;
-        if (light.TrueForAll(item => HeatChoice.PiecesPerBar(item, line, problem.Rules) == 0))
+        if (offer.Longest.TrueForAll(item => HeatChoice.PiecesPerBar(item, line, problem.Rules) == 0))
             return UnplacedReason.LongerThanEveryBar;
         return line.HeatRule == HeatRule.Single && !HeatChoice.SomeSuffices(problem, line) ? UnplacedReason.NoSingleHeat : UnplacedReason.StockUsedUp;
+    }
+
+    /// <summary>Why no stock serves lines that ask so, else the longest that does of each end condition.</summary>
+    private (string? Reason, List<StockItem> Longest) Offer(OrderLine line)
+    {
+        var ofMaterial = problem.Stock.Where(item => StockMatch.IsOfMaterial(line, item) && item.Quantity != 0).ToList();
+        var certified = ofMaterial.FindAll(item => StockMatch.Suffices(line.Certificate, item.Certificate));
+        var ofHeat = certified.FindAll(item => StockMatch.IsOfHeat(line, item));
+        var light = ofHeat.FindAll(item => SawFit.Carries(item, problem.Rules));
+        var reason = ofMaterial.Count == 0 ? UnplacedReason.NoStock
+            : certified.Count == 0 ? UnplacedReason.NoCertificate
+            : ofHeat.Count == 0 ? UnplacedReason.NoHeat
+            : light.Count == 0 ? UnplacedReason.BarTooHeavy
+            : null;
+        return (reason, [.. light.GroupBy(item => item.EndCondition).Select(items => items.MaxBy(item => item.Length)!)]);
     }
 }

@@ -1,0 +1,275 @@
+using SawEngine.Core.Grades;
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Stock;
+using static SawEngine.Core.Tests.Nesting.Some;
+
+namespace SawEngine.Core.Tests.Nesting;
+
+/// <summary>A good answer is clean; with one rule broken it is refused for that rule and no other.</summary>
+public class NestVerifierTests
+{
+    private const int Beams = 0;
+    private const int Mixed = 1;
+    private const int Remnant = 2;
+
+    private static readonly Rectangle Beam = Rectangle.Of("IPE 200", 100, 200, 2848);
+    private static readonly Grade S355 = Steel("S355J2");
+
+    private static readonly OrderLine Certified = Beamed("SO-1", "10", 1480, 6) with { Certificate = Certificate.Type31, HeatRule = HeatRule.Single };
+    private static readonly OrderLine Mitered = Beamed("SO-1", "20", 2350, 3) with { LengthAt = LengthAt.LongSide, SecondEnd = WidthMiter(30) };
+    private static readonly OrderLine Named = Beamed("SO-2", "10", 900, 2) with { HeatRule = HeatRule.Named, Heat = "H1" };
+    private static readonly OrderLine Plain = Beamed("SO-2", "20", 700, 4);
+    private static readonly OrderLine Centered = Beamed("SO-2", "30", 1000, 1) with { LengthAt = LengthAt.Centerline, FirstEnd = WidthMiter(30), SecondEnd = WidthMiter(30) };
+    private static readonly OrderLine TooLong = Beamed("SO-3", "10", 5900, 2);
+
+    private static readonly StockItem Bars = Beam12("BAR", 2, "H1", Certificate.Type31);
+    private static readonly StockItem Lost = Beam12("LOST", 2, null, Certificate.Type31);
+    private static readonly StockItem Offcut = Beam12("RM", 1, "H2", Certificate.Type22) with
+    {
+        Kind = StockKind.Remnant,
+        Length = Mm(5230),
+        EndCondition = EndCondition.Sawn,
+        CostMicros = 98_300_000,
+    };
+
+    private static readonly StockItem OtherSection = Lost with { StockId = "SHS", Section = Rectangle.Of("SHS 150", 150, 150, 4320) };
+    private static readonly StockItem OtherGrade = Lost with { StockId = "S235", Grade = Steel("S235JR") };
+
+    public static TheoryData<string> Mutants => [.. Mutations.Keys];
+
+    private static Dictionary<string, (string Code, Func<Case, Case> Mutate)> Mutations => new(StringComparer.Ordinal)
+    {
+        ["A nanometer of kerf too much is booked"] = (NestRule.Conservation, c => c.Layout(Beams, l => l with { KerfTotal = l.KerfTotal + Nm(1) })),
+        ["Kerf is booked as trim"] = (NestRule.Conservation, c => c.Layout(Beams, l => l with { Trim = l.Trim + Mm(2), KerfTotal = l.KerfTotal - Mm(2) })),
+        ["All pieces lie 5 mm nearer to the raw start"] = (NestRule.Trim, c => c.Layout(Beams, l => Shift(l with { Trim = l.Trim - Mm(5) }, Mm(-5)))),
+        ["The first piece starts on the raw end"] = (NestRule.RawStart, c => c.Layout(Beams, l => Shift(l with { Trim = Mm(0) }, Mm(-10)))),
+        ["A piece ends within the trim of the raw far end"] = (NestRule.RawEnd, c => AtTheFarEnd(c.Rules(r => r with { Tail = Mm(0) }), Mm(5))),
+        ["The first piece starts before the bar"] = (NestRule.OutsideBar, c => c.Layout(Remnant, l => Shift(l, Mm(-1)))),
+        ["A kerf is half a millimeter short"] = (NestRule.Kerf, c => c.Cut(Beams, 1, Mm(-0.5m))),
+        ["Two pieces overlap"] = (NestRule.Overlap, c => c.Cut(Beams, 1, Mm(-10))),
+        ["Two cuts are listed in the wrong order"] = (NestRule.CutOrder, c => c.Layout(Beams, l => l with { Cuts = [l.Cuts[0], l.Cuts[2], l.Cuts[1], .. l.Cuts.Skip(3)] })),
+        ["A piece is a millimeter short"] = (NestRule.PieceLength, c => c.Layout(Beams, l => Lengthen(l, 1, Mm(-1)))),
+        ["A square piece is a nanometer long"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 5, Nm(1)))),
+        ["A mitered piece is off the grid"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 6, Nm(100)))),
+        ["A mitered piece is a grid step short"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 6, Nm(-12_700)))),
+        ["A miter has the wrong hand"] = (NestRule.Miter, c => c.Face(Beams, 6, WidthMiter(-30))),
+        ["A miter is a tenth of a degree off"] = (NestRule.Miter, c => c.Face(Beams, 6, WidthMiter(29.9m))),
+        ["The wedge between two pieces is too thin"] = (NestRule.Slice, c => c.Layout(Remnant, l => l with { Cuts = [l.Cuts[0], Moved(l.Cuts[1], Mm(-1))], KerfTotal = l.KerfTotal - Mm(1), Remainder = Left(l, Mm(1)) })),
+        ["The slice between two square cuts is too thin"] = (NestRule.Slice, c => c.Layout(Mixed, l => l with { Cuts = [l.Cuts[0], .. l.Cuts.Skip(1).Select(cut => Moved(cut, Mm(2)))], KerfTotal = l.KerfTotal + Mm(2), Remainder = Left(l, Mm(-2)) })),
+        ["The slice before a mitered first face is too thin"] = (NestRule.Slice, c => c.Add(Centered with { Ref = new("SO-4", "10") }, Lost, l => Shift(l, Mm(-7)), EndCondition.Sawn)),
+        ["The kerf before a mitered first face lies outside the bar"] = (NestRule.Kerf, c => c.Add(Centered with { Ref = new("SO-4", "10") }, Lost, l => Shift(l, Mm(-8)), EndCondition.Sawn)),
+        ["The tail is a millimeter short"] = (NestRule.Tail, c => c.Rules(r => r with { Tail = c.Nest.Layouts[Remnant].Remainder.Length + Mm(1) })),
+        ["A millimeter of the remainder is booked as kerf"] = (NestRule.RemainderLength, c => c.Layout(Beams, l => l with { KerfTotal = l.KerfTotal + Mm(1), Remainder = Left(l, Mm(-1)) })),
+        ["A remnant is booked as scrap"] = (NestRule.RemainderKind, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Scrap } })),
+        ["Scrap is booked as a remnant"] = (NestRule.RemainderKind, c => c.Layout(Remnant, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Remnant } })),
+        ["A remnant is credited too high"] = (NestRule.RemainderValueHigh, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros + 2 } })),
+        ["A remnant is credited too low"] = (NestRule.RemainderValueLow, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros - 2 } })),
+        ["Scrap is credited too high"] = (NestRule.RemainderValueHigh, c => c.Layout(Remnant, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros + 2 } })),
+        ["The bar is of another section"] = (NestRule.Section, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherSection)),
+        ["The bar is of another grade"] = (NestRule.Grade, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherGrade)),
+        ["The bar is not offered"] = (NestRule.UnknownStock, c => c.Layout(Beams, l => l with { Stock = l.Stock with { StockId = "NONE" } })),
+        ["The bar is not as offered"] = (NestRule.UnknownStock, c => c.Layout(Remnant, l => l with { Stock = l.Stock with { Heat = "H1" } })),
+        ["A piece is not ordered"] = (NestRule.UnknownPiece, c => c.Layout(Mixed, l => l with { Cuts = [.. l.Cuts.Take(5), l.Cuts[5] with { Piece = new("SO-9", "10") }, .. l.Cuts.Skip(6)] }).Unplaced(Plain.Ref, 1)),
+        ["More bars are used than there are"] = (NestRule.StockOverused, c => c.Stock(Bars.StockId, item => item with { Quantity = 1 })),
+        ["A remnant is used twice"] = (NestRule.RemnantUsedTwice, c => c.Layout(Remnant, l => l with { Repeat = 2 }).Line(Mitered.Ref, line => line with { Quantity = 5 })),
+        ["More pieces are placed than ordered"] = (NestRule.TooManyPieces, c => c.Line(Plain.Ref, line => line with { Quantity = 3 })),
+        ["A piece is neither placed nor unplaced"] = (NestRule.PiecesMissing, c => c.Line(Plain.Ref, line => line with { Quantity = 5 })),
+        ["Unplaced pieces are not reported"] = (NestRule.PiecesMissing, c => c with { Nest = c.Nest with { Unplaced = [] } }),
+        ["The certificate is too low"] = (NestRule.Certificate, c => c.Line(Plain.Ref, line => line with { Certificate = Certificate.Type32 })),
+        ["A type 3.1 stands in for a mill test report"] = (NestRule.Certificate, c => c.Line(Plain.Ref, line => line with { Certificate = Certificate.MillTestReport })),
+        ["Certified work is cut from what lost its heat"] = (NestRule.LostHeat, c => c.Add(Plain with { Ref = new("SO-4", "10"), Certificate = Certificate.Type21 }, Lost)),
+        ["A single-heat line is cut from what lost its heat"] = (NestRule.HeatUnknown, c => c.Add(Plain with { Ref = new("SO-4", "10"), HeatRule = HeatRule.Single }, Lost)),
+        ["A single-heat line is cut from two heats"] = (NestRule.HeatsMixed, c => c.Line(Mitered.Ref, line => line with { HeatRule = HeatRule.Single })),
+        ["A line is cut from another heat than it names"] = (NestRule.NamedHeat, c => c.Line(Named.Ref, line => line with { Heat = "H2" })),
+        ["A piece is shorter than the saw's shortest"] = (NestRule.ShortestPiece, c => c.Rules(r => r with { ShortestPiece = Mm(701) })),
+        ["A short side is shorter than the saw's shortest"] = (NestRule.ShortestPiece, c => c.Add(Mitered with { Ref = new("SO-4", "10"), Length = Mm(750) }, Lost).Rules(r => r with { ShortestPiece = Mm(695) })),
+        ["A piece is longer than the outfeed takes"] = (NestRule.LongestPiece, c => c.Rules(r => r with { LongestPiece = Mm(2349) })),
+        ["The section is too large"] = (NestRule.Capacity, c => c.Rules(r => r with { Capacity = new(Mm(410), Mm(199), Mm(199)) })),
+        ["The section is too large mitered"] = (NestRule.Capacity, c => c.Rules(r => r with { Capacity = new(Mm(410), Mm(115), Mm(410)) })),
+        ["A miter is beyond the swivel"] = (NestRule.MiterRange, c => c.Rules(r => r with { MiterRange = new(Angle.FromDegrees(60), Angle.FromDegrees(29)) })),
+        ["The saw does not swivel"] = (NestRule.MiterRange, c => c.Rules(r => r with { MiterRange = null })),
+        ["One bar has miters in two planes"] = (NestRule.MiterPlane, c => c.Add(
+            [Mitered with { Ref = new("SO-4", "10"), Quantity = 1 }, Mitered with { Ref = new("SO-4", "20"), SecondEnd = HeightMiter(30), Quantity = 1 }], Lost, l => l, EndCondition.Sheared)),
+        ["A miter is compound"] = (NestRule.MiterPlane, c => c.Add(Mitered with { Ref = new("SO-4", "10"), SecondEnd = new(Angle.FromDegrees(10), Angle.FromDegrees(30)) }, Lost)),
+        ["A bar is too heavy"] = (NestRule.LoadLimit, c => c.Rules(r => r with { LoadLimit = new(268) })),
+        ["The value is not the sum"] = (NestRule.Value, c => c with { Nest = c.Nest with { ValueMicros = c.Nest.ValueMicros + 1 } }),
+        ["The bound is above the value"] = (NestRule.Bound, c => c with { Nest = c.Nest with { BoundMicros = c.Nest.ValueMicros + 1 } }),
+        ["A reason is not on the list"] = (NestRule.UnplacedReason, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 2, "no_idea")] } }),
+        ["A line has two unplaced rows"] = (NestRule.UnplacedRow, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 1, UnplacedReason.StockUsedUp), new(TooLong.Ref, 1, UnplacedReason.StockUsedUp)] } }),
+        ["No piece of a line is reported unplaced"] = (NestRule.UnplacedRow, c => c.Unplaced(Plain.Ref, 0)),
+        ["A layout stands for no bar"] = (NestRule.Repeat, c => c.Layout(Remnant, l => l with { Repeat = 0 }).Unplaced(Mitered.Ref, 2)),
+        ["A layout has no pieces"] = (NestRule.EmptyLayout, c => c.Layout(Remnant, l => l with { Cuts = [], KerfTotal = l.Stock.Length - l.Remainder.Length }).Unplaced(Mitered.Ref, 2)),
+    };
+
+    [Fact]
+    public void Good_answer_is_clean()
+    {
+        var good = Good();
+
+        Assert.Empty(NestVerifier.Verify(good.Problem, good.Nest));
+        Assert.All(good.Nest.Layouts, layout => Assert.Empty(NestVerifier.VerifyLayout(good.Problem, layout)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Mutants))]
+    public void Answer_that_breaks_one_rule_is_refused_for_it(string mutant)
+    {
+        var (code, mutate) = Mutations[mutant];
+        var broken = mutate(Good());
+
+        var violations = NestVerifier.Verify(broken.Problem, broken.Nest);
+
+        Assert.Equal([code], violations.Select(violation => violation.Code).Distinct());
+    }
+
+    [Fact]
+    public void Every_rule_has_a_mutant()
+    {
+        var rules = typeof(NestRule).GetFields().Select(field => (string)field.GetValue(null)!).Order(StringComparer.Ordinal);
+
+        Assert.Equal(rules, Mutations.Values.Select(mutation => mutation.Code).Distinct().Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Layouts_by_hand_with_absurd_positions_are_refused_without_an_exception()
+    {
+        var broken = Good().Layout(Beams, l => l with { Cuts = [l.Cuts[0] with { Start = Nm(long.MinValue), End = Nm(long.MaxValue) }, .. l.Cuts.Skip(1)] });
+
+        Assert.NotEmpty(NestVerifier.Verify(broken.Problem, broken.Nest));
+    }
+
+    private static Case Good()
+    {
+        var problem = new NestProblem
+        {
+            Lines = [Certified, Mitered, Named, Plain, Centered, TooLong],
+            Stock = [Bars, Lost, Offcut, OtherGrade, OtherSection],
+            Rules = new()
+            {
+                Kerf = Mm(1.6m),
+                Trim = new Dictionary<EndCondition, Length> { [EndCondition.Sheared] = Mm(10) },
+                Tail = Mm(120),
+                ShortestPiece = Mm(50),
+                LongestPiece = Mm(6000),
+                ThinnestSlice = Mm(7),
+                LoadLimit = new(4000),
+                Capacity = new(Mm(410), Mm(460), Mm(410)),
+                MiterRange = new(Angle.FromDegrees(45), Angle.FromDegrees(60)),
+            },
+            Remnants = new(Mm(600), 0.8m),
+            ScrapValueMicrosPerKilogram = 200_000,
+        };
+        var nest = new Nest
+        {
+            Layouts =
+            [
+                Lay(problem, Bars, [.. Enumerable.Repeat(Certified, 6), Mitered]),
+                Lay(problem, Bars, [Named, Named, Plain, Plain, Plain, Plain, Centered]),
+                Lay(problem, Offcut, [Mitered, Mitered]),
+            ],
+            Unplaced = [new(TooLong.Ref, 2, UnplacedReason.StockUsedUp)],
+            ValueMicros = 0,
+            BoundMicros = 0,
+            StoppedBy = StoppedBy.Effort,
+        };
+        return new Case(problem, nest).Summed();
+    }
+
+    private static BarLayout Lay(NestProblem problem, StockItem stock, List<OrderLine> pieces) =>
+        LayoutPositions.Lay(stock, pieces, problem.Rules, LayoutCost.Of(problem))!;
+
+    private static OrderLine Beamed(string orderId, string lineId, decimal length, int quantity) =>
+        Line(lineId, length, quantity) with { Ref = new(orderId, lineId), Section = Beam, Grade = S355 };
+
+    private static StockItem Beam12(string stockId, int quantity, string? heat, Certificate certificate) =>
+        Bar(stockId, 12000, quantity) with
+        {
+            Section = Beam,
+            Grade = S355,
+            Heat = heat,
+            Certificate = certificate,
+            EndCondition = EndCondition.Sheared,
+            CostMicros = 282_000_000,
+        };
+
+    private static Length Nm(long nanometers) => Length.FromNanometers(nanometers);
+
+    private static Cut Moved(Cut cut, Length by) => cut with { Start = cut.Start + by, End = cut.End + by };
+
+    private static Remainder Left(BarLayout layout, Length more) =>
+        new LayoutCost(new(Mm(600), 0.8m), 200_000).RemainderOf(layout.Stock, layout.Remainder.Length + more);
+
+    /// <summary>All pieces moved along the bar; what was lost or trimmed before them goes to the remainder.</summary>
+    private static BarLayout Shift(BarLayout layout, Length by)
+    {
+        var shifted = layout with { Cuts = [.. layout.Cuts.Select(cut => Moved(cut, by))], Remainder = Left(layout, -by) };
+        var pieces = shifted.Cuts.Aggregate(Length.Zero, (sum, cut) => sum + cut.End - cut.Start);
+        return shifted with { KerfTotal = layout.Stock.Length - shifted.Trim - pieces - shifted.Remainder.Length };
+    }
+
+    /// <summary>A piece longer by some length, all behind it moved on.</summary>
+    private static BarLayout Lengthen(BarLayout layout, int index, Length by) =>
+        layout with
+        {
+            Cuts = [.. layout.Cuts.Select((cut, i) => i < index ? cut : i == index ? cut with { End = cut.End + by } : Moved(cut, by))],
+            Remainder = Left(layout, -by),
+        };
+
+    private static Case AtTheFarEnd(Case c, Length fromEnd) =>
+        c.Add(
+            [Plain with { Ref = new("SO-4", "10"), Quantity = 1 }],
+            Lost,
+            layout => Shift(layout, Mm(12000) - fromEnd - layout.Cuts[0].End),
+            EndCondition.Sheared);
+
+    private sealed record Case(NestProblem Problem, Nest Nest)
+    {
+        public Case Summed()
+        {
+            var value = Nest.Layouts.Sum(layout => (layout.Stock.CostMicros - layout.Remainder.ValueMicros) * layout.Repeat);
+            return this with { Nest = Nest with { ValueMicros = value, BoundMicros = Math.Min(value, Nest.BoundMicros) } };
+        }
+
+        public Case Layout(int index, Func<BarLayout, BarLayout> mutate) =>
+            (this with { Nest = Nest with { Layouts = [.. Nest.Layouts.Select((layout, i) => i == index ? mutate(layout) : layout)] } }).Summed();
+
+        public Case Cut(int layout, int cut, Length by) =>
+            Layout(layout, l => l with { Cuts = [.. l.Cuts.Select((c, i) => i == cut ? Moved(c, by) : c)] });
+
+        public Case Face(int layout, int cut, EndCut second) =>
+            Layout(layout, l => l with { Cuts = [.. l.Cuts.Select((c, i) => i == cut ? c with { EndCut = second } : c)] });
+
+        public Case Rules(Func<CutRules, CutRules> mutate) => this with { Problem = Problem with { Rules = mutate(Problem.Rules) } };
+
+        public Case Line(PieceRef piece, Func<OrderLine, OrderLine> mutate) =>
+            this with { Problem = Problem with { Lines = [.. Problem.Lines.Select(line => line.Ref == piece ? mutate(line) : line)] } };
+
+        public Case Stock(string stockId, Func<StockItem, StockItem> mutate)
+        {
+            StockItem Mutated(StockItem item) => item.StockId == stockId ? mutate(item) : item;
+            return new(
+                Problem with { Stock = [.. Problem.Stock.Select(Mutated)] },
+                Nest with { Layouts = [.. Nest.Layouts.Select(layout => layout with { Stock = Mutated(layout.Stock) })] });
+        }
+
+        public Case Unplaced(PieceRef piece, int quantity) =>
+            this with { Nest = Nest with { Unplaced = [.. Nest.Unplaced, new(piece, quantity, UnplacedReason.StockUsedUp)] } };
+
+        /// <summary>One more bar with one piece of a new line.</summary>
+        public Case Add(OrderLine line, StockItem stock) => Add(line, stock, layout => layout, stock.EndCondition);
+
+        public Case Add(OrderLine line, StockItem stock, Func<BarLayout, BarLayout> mutate, EndCondition ends) => Add([line with { Quantity = 1 }], stock, mutate, ends);
+
+        public Case Add(List<OrderLine> lines, StockItem stock, Func<BarLayout, BarLayout> mutate, EndCondition ends)
+        {
+            var on = stock with { EndCondition = ends };
+            var with = Stock(stock.StockId, _ => on);
+            var layout = mutate(Lay(Problem, on, lines));
+            return new Case(
+                with.Problem with { Lines = [.. Problem.Lines, .. lines] },
+                with.Nest with { Layouts = [.. Nest.Layouts, layout] }).Summed();
+        }
+    }
+}

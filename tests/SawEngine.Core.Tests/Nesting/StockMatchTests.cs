@@ -1,0 +1,52 @@
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
+using static SawEngine.Core.Tests.Nesting.Some;
+
+namespace SawEngine.Core.Tests.Nesting;
+
+public class StockMatchTests
+{
+    [Theory]
+    // EN 10204:2004: 3.2 over 3.1 over 2.2 over 2.1; a mill test report is never equated with a type.
+    [InlineData(Certificate.None, Certificate.None, true)]
+    [InlineData(Certificate.None, Certificate.MillTestReport, true)]
+    [InlineData(Certificate.Type21, Certificate.None, false)]
+    [InlineData(Certificate.Type21, Certificate.Type22, true)]
+    [InlineData(Certificate.Type22, Certificate.Type21, false)]
+    [InlineData(Certificate.Type31, Certificate.Type31, true)]
+    [InlineData(Certificate.Type31, Certificate.Type22, false)]
+    [InlineData(Certificate.Type31, Certificate.MillTestReport, false)]
+    [InlineData(Certificate.Type32, Certificate.Type31, false)]
+    [InlineData(Certificate.MillTestReport, Certificate.MillTestReport, true)]
+    [InlineData(Certificate.MillTestReport, Certificate.Type32, false)]
+    public void Certificate_must_be_as_high_as_ordered(Certificate ordered, Certificate offered, bool suffices) =>
+        Assert.Equal(suffices, StockMatch.Suffices(ordered, offered));
+
+    [Theory]
+    [InlineData(HeatRule.Any, Certificate.None, null, true)]
+    [InlineData(HeatRule.Any, Certificate.Type21, null, false)]
+    [InlineData(HeatRule.Any, Certificate.Type21, "H1", true)]
+    [InlineData(HeatRule.Single, Certificate.None, null, false)]
+    [InlineData(HeatRule.Single, Certificate.None, "H1", true)]
+    [InlineData(HeatRule.Named, Certificate.None, null, false)]
+    [InlineData(HeatRule.Named, Certificate.None, "H1", true)]
+    [InlineData(HeatRule.Named, Certificate.None, "H2", false)]
+    public void Heat_must_be_known_where_it_or_a_certificate_is_ordered(HeatRule rule, Certificate certificate, string? heat, bool serves)
+    {
+        var line = Line("10", 100, 1) with { HeatRule = rule, Certificate = certificate, Heat = rule == HeatRule.Named ? "H1" : null };
+
+        Assert.Equal(serves, StockMatch.IsOfHeat(line, Bar("B", 6000, 1) with { Heat = heat, Certificate = Certificate.Type32 }));
+    }
+
+    [Fact]
+    public void Section_and_grade_are_those_ordered()
+    {
+        var (beam, tube, steel) = (Rectangle.Of("IPE 200", 100, 200, 2848), Rectangle.Of("SHS 100", 100, 100, 1900), Steel("S355J2"));
+        var line = Line("10", 100, 1) with { Section = beam, Grade = steel };
+        var bar = Bar("B", 6000, 1) with { Section = beam, Grade = steel };
+
+        Assert.True(StockMatch.Serves(line, bar));
+        Assert.False(StockMatch.Serves(line, bar with { Section = tube }));
+        Assert.False(StockMatch.Serves(line, bar with { Grade = Steel("S235JR") }));
+    }
+}
