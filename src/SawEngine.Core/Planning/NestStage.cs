@@ -11,6 +11,8 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
 
     private readonly Dictionary<string, int?> stockLeft = problem.Stock.ToDictionary(item => item.StockId, item => item.Quantity, StringComparer.Ordinal);
 
+    private readonly Dictionary<string, StockItem> offered = problem.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal);
+
     private readonly Dictionary<string, DateTimeOffset> due = problem.Orders.Where(order => order.Due is not null)
         .ToDictionary(order => order.OrderId, order => order.Due!.Value, StringComparer.Ordinal);
 
@@ -23,7 +25,11 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
         var best = Best(SawClass.Candidates(fitted.Settings).Select(sawClass => Nest(fitted.Group, sawClass)).ToList());
         foreach (var layout in best.Layouts)
             stockLeft[layout.Stock.StockId] -= layout.Repeat;
-        return best with { Unplaced = fitted.Unplaced.Concat(best.Unplaced).OrderBy(pieces => pieces.Piece).ToList() };
+        return best with
+        {
+            Layouts = best.Layouts.Select(layout => layout with { Stock = offered[layout.Stock.StockId] }).ToList(),
+            Unplaced = fitted.Unplaced.Concat(best.Unplaced).OrderBy(pieces => pieces.Piece).ToList(),
+        };
     }
 
     private static GroupNest Best(IReadOnlyList<GroupNest> candidates)
@@ -36,13 +42,13 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
 
     private GroupNest Nest(CuttingGroup group, SawClass sawClass)
     {
-        var offered = problem.Stock.Where(item => Equals(item.Section, group.Section) && Equals(item.Grade, group.Grade)).ToList();
-        var liftable = offered.Where(item => sawClass.Settings.All(setting => setting.Lifts(item))).ToList();
+        var fitting = problem.Stock.Where(item => Equals(item.Section, group.Section) && Equals(item.Grade, group.Grade)).ToList();
+        var liftable = fitting.Where(item => sawClass.Settings.All(setting => setting.Lifts(item))).ToList();
         var nestProblem = ProblemOf(group, sawClass, liftable.Select(WhatIsLeft).OfType<StockItem>().ToList());
         var nest = nester.Solve(nestProblem, problem.Effort, cancellation);
         if (NestVerifier.Verify(nestProblem, nest).Count > 0)
             return new(group, sawClass, [], Withheld(group), 0, 0);
-        var tooHeavy = liftable.Count == 0 && offered.Count > 0;
+        var tooHeavy = liftable.Count == 0 && fitting.Count > 0;
         var unplaced = tooHeavy ? nest.Unplaced.Select(pieces => pieces with { Reason = UnplacedReason.BarTooHeavy }).ToList() : nest.Unplaced;
         return new(group, sawClass, nest.Layouts, unplaced, nest.ValueMicros, BoundOver(sawClass, nestProblem, nest), nest.StoppedBy);
     }
