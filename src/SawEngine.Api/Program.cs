@@ -1,2 +1,19 @@
+using SawEngine.Api;
+using SawEngine.Api.CommandLine;
+
+using var loggers = LoggerFactory.Create(logging => logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace));
+var commands = Commands.All(SawEngineApi.Operations(SawEngineApi.Nester(loggers)));
+if (Commands.Find(args, commands) is { } command)
+{
+#pragma warning disable RS0030 // The one place that hands the standard streams over.
+    var io = new CommandIo(Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.Error);
+#pragma warning restore RS0030
+    return await Commands.Run(command, args, io, CancellationToken.None);
+}
+
 var builder = WebApplication.CreateBuilder(args);
-builder.Build().Run();
+SawEngineApi.Configure(builder);
+var app = builder.Build();
+SawEngineApi.Map(app);
+await app.RunAsync();
+return 0;

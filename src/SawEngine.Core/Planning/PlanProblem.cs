@@ -34,6 +34,9 @@ public sealed record PlanProblem
     /// <summary>Remnant rule; null where nothing is kept or credited.</summary>
     public RemnantRules? Remnants { get; init; }
 
+    /// <summary>Value of a kilogram of scrap in millionths of the currency; 0 where stock has no costs, since a length has no scrap value.</summary>
+    public long ScrapValueMicrosPerKilogram => StockIsCosted ? (long)(Rates.ScrapValuePerKilogram.Amount * 1_000_000m) : 0;
+
     /// <summary>How much work the solvers may spend.</summary>
     public Effort Effort { get; init; } = Effort.Standard;
 }

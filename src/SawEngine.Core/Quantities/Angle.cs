@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SawEngine.Core.Quantities;
 
 /// <summary>A plane angle in thousandths of a degree. The sign is the hand of a miter (see <c>Orders.EndCut</c>).</summary>
@@ -24,4 +26,7 @@ public readonly record struct Angle(int Millidegrees)
             ? new((int)millidegrees)
             : throw new ArgumentException("The angle is finer than a thousandth of a degree.", nameof(degrees));
     }
+
+    /// <summary>Degrees, invariant culture, for diagnostics.</summary>
+    public override string ToString() => Degrees.ToString("0.###", CultureInfo.InvariantCulture) + " deg";
 }

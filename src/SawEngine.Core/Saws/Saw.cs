@@ -20,6 +20,12 @@ public sealed record Saw
     /// <summary>Fastest blade speed.</summary>
     public required Speed FastestBladeSpeed { get; init; }
 
+    /// <summary>Blade speed below which the motor gives constant torque, so that its power falls with the speed; null where unknown.</summary>
+    public Speed? BaseBladeSpeed { get; init; }
+
+    /// <summary>Diameter of the wheels that the blade runs over; null where unknown.</summary>
+    public Length? WheelDiameter { get; init; }
+
     /// <summary>Rated power of the blade motor in kilowatts.</summary>
     public required decimal MotorPowerKilowatts { get; init; }
 

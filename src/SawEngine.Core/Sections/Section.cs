@@ -29,13 +29,16 @@ public abstract class Section : IEquatable<Section>
     /// <summary>Cross-section area, rounded to 1e-6 mm2, half to even.</summary>
     public abstract Area Area { get; }
 
+    /// <summary>Mass of one meter of bar at a density.</summary>
+    public Mass MassPerMeter(Density density) => density.MassOf(Area, Length.FromMillimeters(1000m));
+
     /// <summary>Whether the saw's capacity for rounds counts.</summary>
     public bool IsRound => Shape is SectionShape.Round or SectionShape.RoundTube or SectionShape.Pipe;
 
     /// <summary>Whether it is solid, so that one run of material spans the cut.</summary>
     public bool IsSolid => Shape is SectionShape.Round or SectionShape.Square or SectionShape.Hexagon or SectionShape.Flat;
 
-    /// <summary>Runs of material that the blade is in at a depth below the top, as (start, end) in mm from the left, ascending. Empty outside the section.</summary>
+    /// <summary>Runs of material that the blade is in at a depth below the top, as (start, end) in mm from the left, ascending and apart. Empty outside the section; at a breakpoint the side with more material.</summary>
     internal abstract IReadOnlyList<(double Start, double End)> RunsAt(double depthMillimeters);
 
     /// <summary>Depths in mm, ascending, 0 and the height included, between which the contact width is smooth.</summary>

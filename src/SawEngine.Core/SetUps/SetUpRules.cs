@@ -1,6 +1,6 @@
 namespace SawEngine.Core.SetUps;
 
-/// <summary>What has to be changed on a saw between two jobs. The parts follow one another in this order.</summary>
+/// <summary>What has to be changed on a saw between two jobs. The parts follow one another in the order of <see cref="Order"/>.</summary>
 public static class SetUpRules
 {
     /// <summary>Kind of a change to another section.</summary>
@@ -12,22 +12,44 @@ public static class SetUpRules
     /// <summary>Kind of a change to another blade.</summary>
     public const string Blade = "blade";
 
-    /// <summary>Kind of a change to a new blade of the same kind, inside a job.</summary>
+    /// <summary>Kind of a change to a new blade of the same kind, before or inside a job.</summary>
     public const string BladeWorn = "bladeWorn";
+
+    /// <summary>The kinds between two jobs, in the order in which they are done.</summary>
+    public static IReadOnlyList<string> Order { get; } = [GradeGroup, Blade, Section];
 
     /// <summary>The parts, in order; none where nothing changes. Parts of no duration are left out.</summary>
     public static IReadOnlyList<SetUpPart> Between(SetUpState from, SetUpState to, SetUpTimes times)
     {
-        var parts = new List<SetUpPart>(3);
-        Add(parts, GradeGroup, from.GradeGroup, to.GradeGroup, times.GradeGroup);
-        Add(parts, Blade, from.BladeId, to.BladeId, times.Blade);
-        Add(parts, Section, from.Section, to.Section, times.Section);
+        var parts = new List<SetUpPart>(Order.Count);
+        foreach (var kind in Order)
+        {
+            var seconds = Seconds(kind, from, to, times);
+            if (seconds > 0)
+                parts.Add(new(kind, seconds));
+        }
         return parts;
     }
 
-    private static void Add(List<SetUpPart> parts, string kind, string? from, string? to, long seconds)
+    /// <summary>Whole seconds of all parts together.</summary>
+    public static long Seconds(SetUpState from, SetUpState to, SetUpTimes times) =>
+        Seconds(GradeGroup, from, to, times) + Seconds(Blade, from, to, times) + Seconds(Section, from, to, times);
+
+    /// <summary>Whole seconds of one part; 0 where nothing changes or the job does not care.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The kind is none of <see cref="Order"/>.</exception>
+    public static long Seconds(string kind, SetUpState from, SetUpState to, SetUpTimes times) => kind switch
     {
-        if (to is not null && seconds > 0 && !string.Equals(from, to, StringComparison.Ordinal))
-            parts.Add(new(kind, seconds));
-    }
+        GradeGroup => Changes(from.GradeGroup, to.GradeGroup) ? times.GradeGroup : 0,
+        Blade => Changes(from.BladeId, to.BladeId) ? times.Blade : 0,
+        Section => Changes(from.Section, to.Section) ? times.Section : 0,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of set-up between two jobs."),
+    };
+
+    /// <summary>What the saw is set up for once it was changed: what the job does not care about stays as it was.</summary>
+    public static SetUpState After(SetUpState from, SetUpState to) =>
+        to is { Section: not null, GradeGroup: not null, BladeId: not null }
+            ? to
+            : new(to.Section ?? from.Section, to.GradeGroup ?? from.GradeGroup, to.BladeId ?? from.BladeId);
+
+    private static bool Changes(string? from, string? to) => to is not null && !string.Equals(from, to, StringComparison.Ordinal);
 }

@@ -1,0 +1,71 @@
+using SawEngine.Api.Operations;
+using SawEngine.Api.Wire;
+
+namespace SawEngine.Api.CommandLine;
+
+/// <summary>The verbs: one for each operation, and those that look after the service.</summary>
+public static class Commands
+{
+    /// <summary>Exit code: done.</summary>
+    public const int Done = 0;
+
+    /// <summary>Exit code: answered, but nothing could be planned; or not healthy.</summary>
+    public const int Nothing = 1;
+
+    /// <summary>Exit code: bad input or bad arguments.</summary>
+    public const int BadInput = 2;
+
+    /// <summary>All verbs.</summary>
+    public static IReadOnlyList<Command> All(IReadOnlyList<Operation> operations) =>
+    [
+        .. operations.Select(operation => new Command(operation.Verb, "FILE", (file, io, cancellation) => RunOperation(operation, file, io, cancellation))),
+        new("openapi", "DIRECTORY", OpenApiFiles.Write),
+        new("health", "URL", HealthProbe.Run),
+    ];
+
+    /// <summary>The verb that the arguments begin with; null where they begin with none, which starts the server.</summary>
+    public static Command? Find(IReadOnlyList<string> arguments, IReadOnlyList<Command> commands) =>
+        arguments.Count == 0 ? null : commands.FirstOrDefault(command => command.Verb == arguments[0]);
+
+    /// <summary>Runs a verb with the arguments behind it.</summary>
+    public static async Task<int> Run(Command command, IReadOnlyList<string> arguments, CommandIo io, CancellationToken cancellation)
+    {
+        if (arguments.Count == 2)
+            return await command.Run(arguments[1], io, cancellation);
+        await io.Error.WriteLineAsync($"Usage: {command.Verb} {command.Argument}");
+        return BadInput;
+    }
+
+    private static async Task<int> RunOperation(Operation operation, string file, CommandIo io, CancellationToken cancellation)
+    {
+        if (await ReadInput(file, io, cancellation) is not { } body)
+            return BadInput;
+        switch (operation.Run(body, Preferences.None, cancellation))
+        {
+            case Answered answered:
+                await io.Output.WriteAsync(answered.Body, cancellation);
+                return answered.NothingPlanned ? Nothing : Done;
+            case Refused refused:
+                await io.Output.WriteAsync(refused.ToProblem().ToUtf8(), cancellation);
+                return BadInput;
+            default:
+                throw new InvalidOperationException("An operation answers or refuses.");
+        }
+    }
+
+    private static async Task<byte[]?> ReadInput(string file, CommandIo io, CancellationToken cancellation)
+    {
+        try
+        {
+            await using var input = file == "-" ? io.Input : File.OpenRead(file);
+            using var bytes = new MemoryStream();
+            await input.CopyToAsync(bytes, cancellation);
+            return bytes.ToArray();
+        }
+        catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
+        {
+            await io.Error.WriteLineAsync($"{file} cannot be read: {unreadable.Message}");
+            return null;
+        }
+    }
+}

@@ -1,0 +1,147 @@
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Operations;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary>Joins the nests of all groups and writes them in the request's unit.</summary>
+internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOnlyList<(NestGroup Group, Nest Nest)> nests)
+{
+    public const string Infeasible = "infeasible";
+
+    private readonly LengthScale _scale = new(request.LengthUnit);
+    private readonly bool _isMoney = request.Stock.Any(item => item.Cost is not null);
+
+    public NestResponse Write(OperationContext context)
+    {
+        if (TrimIsNotUsed)
+            context.Warnings.Add(new() { Code = WarningCode.TrimNotUsed, Pointer = "#/cut/trim", Detail = "All stock has sawn ends, which need no trim; state `endCondition` where an end is raw." });
+        return new()
+        {
+            RequestDigest = context.RequestDigest,
+            LengthUnit = WireEnum.Text(request.LengthUnit),
+            Status = Status(),
+            Objective = Objective(),
+            Layouts = [.. nests.SelectMany(n => Layouts(n.Group, n.Nest)).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)],
+            Unplaced = [.. nests.SelectMany(n => n.Nest.Unplaced).OrderBy(u => u.Piece).Select(u => new UnplacedPieceJson { PieceId = u.Piece.LineId, Quantity = u.Quantity, Reason = u.Reason })],
+            Claims = Claims(),
+            Totals = Totals(),
+            StoppedBy = WireEnum.Text(Weakest()),
+            Warnings = context.Warnings,
+            Timing = new() { TotalMs = context.ElapsedMs },
+        };
+    }
+
+    private bool TrimIsNotUsed => request.Cut.Trim > 0 && request.Stock.All(item => item.EndCondition == EndCondition.Sawn);
+
+    private IEnumerable<BarLayout> AllLayouts => nests.SelectMany(n => n.Nest.Layouts);
+
+    private string Status() =>
+        !AllLayouts.Any() ? Infeasible
+        : nests.Any(n => n.Nest.Unplaced.Count > 0) ? "partial"
+        : nests.All(n => n.Nest.BoundMicros >= n.Nest.ValueMicros) ? "optimal"
+        : "feasible";
+
+    private NestObjectiveJson Objective()
+    {
+        var value = nests.Sum(n => n.Nest.ValueMicros);
+        var bound = nests.Sum(n => Math.Min(n.Nest.BoundMicros, n.Nest.ValueMicros));
+        return new()
+        {
+            Value = _scale.WriteMicros(value, _isMoney),
+            Bound = _scale.WriteMicros(bound, _isMoney),
+            Gap = value > 0 ? Math.Min(1m, decimal.Ceiling((value - bound) * 1_000_000m / value) / 1_000_000m) : 0m,
+        };
+    }
+
+    private StoppedBy Weakest() => nests.Max(n => n.Nest.StoppedBy);
+
+    private IEnumerable<NestLayoutJson> Layouts(NestGroup group, Nest nest) =>
+        nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
+            .SelectMany(ofItem => ofItem.Select((layout, i) => Layout($"{ofItem.Key}.{i + 1}", group, layout)));
+
+    private NestLayoutJson Layout(string id, NestGroup group, BarLayout layout) => new()
+    {
+        LayoutId = id,
+        StockId = layout.Stock.StockId,
+        Section = group.Section,
+        Grade = group.Grade,
+        Repeat = layout.Repeat,
+        Heat = layout.Stock.Heat,
+        TrimLength = _scale.Write(layout.Trim),
+        KerfLength = _scale.Write(layout.KerfTotal),
+        Cuts = [.. layout.Cuts.Select(Cut)],
+        Remainder = new()
+        {
+            Length = _scale.Write(layout.Remainder.Length),
+            Kind = WireEnum.Text(layout.Remainder.Kind),
+            Value = _scale.WriteMicros(layout.Remainder.ValueMicros, _isMoney),
+        },
+    };
+
+    private NestCutJson Cut(Cut cut) => new()
+    {
+        PieceId = cut.Piece.LineId,
+        Start = _scale.Write(cut.Start),
+        End = _scale.Write(cut.End),
+        StartCut = cut.StartCut.ToJson(),
+        EndCut = cut.EndCut.ToJson(),
+    };
+
+    private List<NestClaimJson> Claims()
+    {
+        var used = AllLayouts.GroupBy(l => l.Stock.StockId, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Sum(l => l.Repeat), StringComparer.Ordinal);
+        return
+        [
+            .. request.Stock.Where(item => used.ContainsKey(item.StockId))
+                .OrderBy(item => item.StockId, StringComparer.Ordinal)
+                .Select(item => new NestClaimJson { StockId = item.StockId, Quantity = used[item.StockId], Version = item.Version, Attributes = item.Attributes }),
+        ];
+    }
+
+    private NestTotalsJson Totals() => new()
+    {
+        BarsUsed = AllLayouts.Sum(l => l.Repeat),
+        StockLength = Sum(l => l.Stock.Length),
+        PieceLength = Sum(PieceLength),
+        KerfLength = Sum(l => l.KerfTotal),
+        TrimLength = Sum(l => l.Trim),
+        RemnantLength = Sum(l => Remainder(l, RemainderKind.Remnant)),
+        ScrapLength = Sum(l => Remainder(l, RemainderKind.Scrap)),
+        MaterialYield = Yield(),
+    };
+
+    private decimal Sum(Func<BarLayout, Length> length) =>
+        _scale.Write(Length.FromNanometers(AllLayouts.Sum(layout => checked(length(layout).Nanometers * layout.Repeat))));
+
+    private static Length PieceLength(BarLayout layout) => Length.FromNanometers(layout.Cuts.Sum(cut => (cut.End - cut.Start).Nanometers));
+
+    private static Length Remainder(BarLayout layout, RemainderKind kind) => layout.Remainder.Kind == kind ? layout.Remainder.Length : Length.Zero;
+
+    private decimal? Yield()
+    {
+        var weights = Weights();
+        var (used, all) = (0m, 0m);
+        foreach (var ((_, nest), weight) in nests.Zip(weights))
+        {
+            used += weight * nest.Layouts.Sum(l => l.Repeat * (PieceLength(l) + Remainder(l, RemainderKind.Remnant)).Meters);
+            all += weight * nest.Layouts.Sum(l => l.Repeat * l.Stock.Length.Meters);
+        }
+        return all == 0 ? null : Math.Round(used / all, 4, MidpointRounding.ToEven);
+    }
+
+    /// <summary>Kilograms of a meter of each group; 1 for all where the catalog does not know one.</summary>
+    private List<decimal> Weights()
+    {
+        var weights = nests.Select(n => KilogramsPerMeter(n.Group)).ToList();
+        return [.. weights.Select(weight => weights.Contains(null) ? 1m : weight!.Value)];
+    }
+
+    private decimal? KilogramsPerMeter(NestGroup group) =>
+        group is { Section: { } section, Grade: { } grade } && catalogs.FindSection(section) is { } shape && catalogs.FindGrade(grade) is { } material
+            ? material.Density.Value.MassOf(shape.Area, Length.FromMillimeters(1000)).Kilograms
+            : null;
+}

@@ -1,0 +1,21 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Wire;
+
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary>Stock that the answer counts on, to be reserved at once.</summary>
+public sealed record NestClaimJson
+{
+    /// <summary>Stock item.</summary>
+    public required string StockId { get; init; }
+
+    /// <summary>Number of bars.</summary>
+    [Range(1, Limits.StockQuantity)]
+    public required int Quantity { get; init; }
+
+    /// <summary>The caller's version of the stock record.</summary>
+    public string? Version { get; init; }
+
+    /// <summary>The caller's free marks.</summary>
+    public IReadOnlyDictionary<string, string>? Attributes { get; init; }
+}

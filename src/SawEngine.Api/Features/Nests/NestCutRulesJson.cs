@@ -1,0 +1,19 @@
+using SawEngine.Api.Wire.Rules;
+
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary>What cutting takes of a bar, in the length unit of the request.</summary>
+public sealed record NestCutRulesJson
+{
+    /// <summary>Width of material that a cut turns to chips, measured square to the cut.</summary>
+    [LengthRange]
+    public required decimal Kerf { get; init; }
+
+    /// <summary>What is cut off each raw end, its kerf included; sawn ends need none.</summary>
+    [LengthRange]
+    public decimal Trim { get; init; }
+
+    /// <summary>Shortest remainder that the saw can still hold; at 0 the last kerf may run out of the bar's end.</summary>
+    [LengthRange]
+    public decimal Tail { get; init; }
+}

@@ -1,0 +1,107 @@
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Operations;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary>Makes one nesting problem for each section and grade that is wanted, in canonical order. Stock that nothing is cut from is left out.</summary>
+internal static class NestGroups
+{
+    public static IReadOnlyList<NestGroup> Of(NestRequest request, Catalogs catalogs)
+    {
+        var (section, grade) = (OnlySection(request), OnlyGrade(request));
+        var stock = request.Stock.ToLookup(s => (s.Section ?? section, s.Grade ?? grade));
+        return
+        [
+            .. request.Pieces.GroupBy(p => (Section: p.Section ?? section, Grade: p.Grade ?? grade))
+                .OrderBy(group => group.Key.Section, StringComparer.Ordinal)
+                .ThenBy(group => group.Key.Grade, StringComparer.Ordinal)
+                .Select(group => new NestGroup(group.Key.Section, group.Key.Grade, Problem(request, [.. group], [.. stock[group.Key]], group.Key.Section, catalogs))),
+        ];
+    }
+
+    /// <summary>The section of all where only one is stated.</summary>
+    public static string? OnlySection(NestRequest request) => Stated(request, p => p.Section, s => s.Section) is [var only] ? only : null;
+
+    /// <summary>The distinct values that pieces and stock state.</summary>
+    public static IReadOnlyList<string> Stated(NestRequest request, Func<PieceJson, string?> ofPiece, Func<NestStockJson, string?> ofStock) =>
+        [.. request.Pieces.Select(ofPiece).Concat(request.Stock.Select(ofStock)).OfType<string>().Distinct(StringComparer.Ordinal)];
+
+    public static bool IsMitered(PieceJson piece) => IsMitered(piece.FirstEnd) || IsMitered(piece.SecondEnd);
+
+    private static bool IsMitered(EndCutJson? end) => end is not null && (end.HeightAngle != 0 || end.WidthAngle != 0);
+
+    private static string? OnlyGrade(NestRequest request) => Stated(request, p => p.Grade, s => s.Grade) is [var only] ? only : null;
+
+    private static NestProblem Problem(
+        NestRequest request, IReadOnlyList<PieceJson> pieces, IReadOnlyList<NestStockJson> stock, string? designation, Catalogs catalogs)
+    {
+        var scale = new LengthScale(request.LengthUnit);
+        // Only miters need the size of the section; else sections are compared by their names, which the groups have done.
+        var section = designation is not null && pieces.Any(IsMitered) ? catalogs.FindSection(designation) : null;
+        return new()
+        {
+            Lines = [.. pieces.Select(piece => Line(piece, section, scale)).OrderBy(line => line.Ref)],
+            Stock = [.. stock.Select(item => Item(item, section, scale)).OrderBy(item => item.StockId, StringComparer.Ordinal)],
+            Rules = Rules(request.Cut, scale),
+            Remnants = request.Remnants is { } remnants ? new(scale.Read(remnants.KeepFrom), remnants.ValueFraction) : null,
+        };
+    }
+
+    private static OrderLine Line(PieceJson piece, Section? section, LengthScale scale) => new()
+    {
+        Ref = new("", piece.PieceId),
+        Section = section,
+        Length = scale.Read(piece.Length),
+        LengthAt = piece.LengthAt,
+        Quantity = piece.Quantity,
+        FirstEnd = End(piece.FirstEnd),
+        SecondEnd = End(piece.SecondEnd),
+        Certificate = piece.Certificate.ToCertificate(),
+        HeatRule = piece.HeatRule,
+        Heat = piece.Heat,
+    };
+
+    private static StockItem Item(NestStockJson item, Section? section, LengthScale scale)
+    {
+        var length = scale.Read(item.Length);
+        return new()
+        {
+            StockId = item.StockId,
+            Kind = item.Kind,
+            Section = section,
+            Length = length,
+            Quantity = item.Kind == StockKind.Remnant ? 1 : item.Quantity,
+            EndCondition = item.EndCondition,
+            CostMicros = item.Cost is { } cost ? (long)(cost * 1_000_000m) : length.Nanometers,
+            Heat = item.Heat,
+            Certificate = item.Certificate.ToCertificate(),
+            Location = item.Location,
+            LeadDays = item.LeadDays,
+        };
+    }
+
+    private static CutRules Rules(NestCutRulesJson cut, LengthScale scale)
+    {
+        var trim = scale.Read(cut.Trim);
+        return new()
+        {
+            Kerf = scale.Read(cut.Kerf),
+            Trim = new Dictionary<EndCondition, Length>
+            {
+                [EndCondition.Sheared] = trim,
+                [EndCondition.FlameCut] = trim,
+                [EndCondition.Rolled] = trim,
+            },
+            Tail = scale.Read(cut.Tail),
+        };
+    }
+
+    private static EndCut End(EndCutJson? end) =>
+        end is null ? EndCut.Square : new(Angle.FromDegrees(end.HeightAngle), Angle.FromDegrees(end.WidthAngle));
+}

@@ -1,0 +1,39 @@
+using FluentValidation;
+using SawEngine.Api.Operations;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
+
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary><c>POST /v1/nests</c> and <c>nest FILE</c>.</summary>
+public sealed class NestOperation(INester nester, Catalogs catalogs) : Operation<NestRequest, NestResponse>
+{
+    public override string Verb => "nest";
+
+    public override string OperationId => "calculateNest";
+
+    public override string Path => "/v1/nests";
+
+    public override string Tag => "Nests";
+
+    public override string Summary => "Lays pieces out on bars and remnants.";
+
+    public override string Description =>
+        "Finds which bar gives which piece at the least cost of stock, less the value of the remnants kept. Each section and grade is nested for itself. "
+        + "Pieces that cannot be placed are listed with the reason. The bound states what no layout can undercut.";
+
+    public override string Example => NestExample.Json;
+
+    protected override IValidator<NestRequest> Rules { get; } = new NestRequestRules(catalogs);
+
+    protected override LengthUnit UnitOf(NestRequest request) => request.LengthUnit;
+
+    protected override NestResponse Execute(NestRequest request, OperationContext context)
+    {
+        var groups = NestGroups.Of(request, catalogs);
+        var nests = groups.Select(group => nester.Solve(group.Problem, request.Effort, context.Cancellation)).ToList();
+        return new NestAnswer(request, catalogs, [.. groups.Zip(nests)]).Write(context);
+    }
+
+    protected override bool IsNothingPlanned(NestResponse response) => response.Status == NestAnswer.Infeasible;
+}

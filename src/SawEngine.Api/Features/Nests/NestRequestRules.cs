@@ -1,0 +1,88 @@
+using FluentValidation;
+using SawEngine.Api.Operations;
+using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary>Rules of a nesting request that bounds on single members cannot state.</summary>
+public sealed class NestRequestRules : AbstractValidator<NestRequest>
+{
+    public NestRequestRules(Catalogs catalogs)
+    {
+        this.Unique(r => r.Pieces, p => p.PieceId, nameof(PieceJson.PieceId));
+        this.Unique(r => r.Stock, s => s.StockId, nameof(NestStockJson.StockId));
+        this.CostOnAllOrNone(r => r.Stock, s => s.Cost);
+        RuleFor(r => r.Pieces).Custom(TotalQuantity);
+        RuleForEach(r => r.Pieces).Custom(Heat);
+        RuleForEach(r => r.Stock).Custom(Quantity);
+        RuleFor(r => r).Custom(SectionsAndGrades);
+        RuleFor(r => r).Custom((request, context) => MiteredSections(request, context, catalogs));
+    }
+
+    private static void TotalQuantity(IReadOnlyList<PieceJson> pieces, ValidationContext<NestRequest> context)
+    {
+        var total = pieces.Sum(p => (long)p.Quantity);
+        if (total > Limits.TotalQuantity)
+            context.Fault("", FaultCode.TooMuchWork, $"The quantities add up to {total} pieces; at most {Limits.TotalQuantity} can be nested in one request.");
+    }
+
+    private static void Heat(PieceJson piece, ValidationContext<NestRequest> context)
+    {
+        if (piece.HeatRule == HeatRule.Named && piece.Heat is null)
+            context.Fault("", FaultCode.HeatRequired, "`heatRule` is named, but `heat` does not name one.");
+        if (piece.HeatRule != HeatRule.Named && piece.Heat is not null)
+            context.Fault("Heat", FaultCode.HeatNotUsed, "`heat` is stated, but `heatRule` is not named.");
+    }
+
+    private static void Quantity(NestStockJson item, ValidationContext<NestRequest> context)
+    {
+        if (item.Kind == StockKind.Bar && item.Quantity is null)
+            context.Fault("", FaultCode.QuantityRequired, "`quantity` is missing; bars on hand need it.");
+        if (item.Kind == StockKind.Remnant && item.Quantity is not (null or 1))
+            context.Fault("Quantity", FaultCode.RemnantIsSingle, "A remnant is single: leave `quantity` out or state 1.");
+    }
+
+    private static void SectionsAndGrades(NestRequest request, ValidationContext<NestRequest> context)
+    {
+        OnAllWhereSeveral(request, context, FaultCode.SectionRequired, "section", p => p.Section, s => s.Section);
+        OnAllWhereSeveral(request, context, FaultCode.GradeRequired, "grade", p => p.Grade, s => s.Grade);
+    }
+
+    private static void OnAllWhereSeveral(
+        NestRequest request, ValidationContext<NestRequest> context, string code, string name, Func<PieceJson, string?> ofPiece, Func<NestStockJson, string?> ofStock)
+    {
+        if (NestGroups.Stated(request, ofPiece, ofStock).Count <= 1)
+            return;
+        for (var i = 0; i < request.Pieces.Count; i++)
+            FaultWhereAbsent(ofPiece(request.Pieces[i]), $"Pieces[{i}]");
+        for (var i = 0; i < request.Stock.Count; i++)
+            FaultWhereAbsent(ofStock(request.Stock[i]), $"Stock[{i}]");
+
+        void FaultWhereAbsent(string? value, string path)
+        {
+            if (value is null)
+                context.Fault(path, code, $"`{name}` is missing; it may be left out only where all pieces and stock are of one {name}.");
+        }
+    }
+
+    private static void MiteredSections(NestRequest request, ValidationContext<NestRequest> context, Catalogs catalogs)
+    {
+        var only = NestGroups.OnlySection(request);
+        for (var i = 0; i < request.Pieces.Count; i++)
+        {
+            if (!NestGroups.IsMitered(request.Pieces[i]))
+                continue;
+            var section = request.Pieces[i].Section ?? only;
+            if (section is null)
+                context.Fault($"Pieces[{i}]", FaultCode.SectionRequired, "`section` is missing; the size of a mitered piece's section must be known.");
+            else if (catalogs.FindSection(section) is null)
+                context.Fault(
+                    request.Pieces[i].Section is null ? $"Pieces[{i}]" : $"Pieces[{i}].Section",
+                    FaultCode.UnknownSection,
+                    $"{Quoted.Text(section)} is not in the catalog; the size of a mitered piece's section must be known. Near to it: {string.Join(", ", catalogs.NearestSections(section))}.");
+        }
+    }
+}

@@ -1,0 +1,63 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary>Equal bars on hand, one remnant, or bars that can be bought.</summary>
+public sealed record NestStockJson
+{
+    /// <summary>Id of the stock item, unique in the request.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public required string StockId { get; init; }
+
+    /// <summary>Bars on hand, a single remnant, or bars that can be bought.</summary>
+    public required StockKind Kind { get; init; }
+
+    /// <summary>Section. May be left out where all pieces and stock are of one section.</summary>
+    [MinLength(1)]
+    public string? Section { get; init; }
+
+    /// <summary>Grade. May be left out where all pieces and stock are of one grade.</summary>
+    [MinLength(1)]
+    public string? Grade { get; init; }
+
+    /// <summary>Length that is surely there, in the length unit of the request.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public required decimal Length { get; init; }
+
+    /// <summary>Number of bars: required for bars; 1 or left out for a remnant; left out for as many purchasable bars as are needed.</summary>
+    [Range(0, Limits.StockQuantity)]
+    public int? Quantity { get; init; }
+
+    /// <summary>Condition of both ends; ends that are not sawn are trimmed.</summary>
+    public EndCondition EndCondition { get; init; } = EndCondition.Sawn;
+
+    /// <summary>Cost of one bar, on all stock or on none; on none, length is the cost.</summary>
+    [CostRange]
+    public decimal? Cost { get; init; }
+
+    /// <summary>The melt that it comes from. Left out, it is unknown.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Heat { get; init; }
+
+    /// <summary>Inspection document that comes with it. Left out, there is none.</summary>
+    public CertificateJson? Certificate { get; init; }
+
+    /// <summary>Rack place; it has no influence.</summary>
+    public string? Location { get; init; }
+
+    /// <summary>Days until bought bars are there; without dates it has no influence.</summary>
+    [Range(0, 400)]
+    public int LeadDays { get; init; }
+
+    /// <summary>The caller's version of the stock record; it comes back in the claims.</summary>
+    [MaxLength(Limits.IdLength)]
+    public string? Version { get; init; }
+
+    /// <summary>Free marks of the caller; they come back unchanged in the claims.</summary>
+    [MaxLength(Limits.Attributes)]
+    public IReadOnlyDictionary<string, string>? Attributes { get; init; }
+}

@@ -1,0 +1,50 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
+using SawEngine.Core.Orders;
+
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary>A number of equal pieces.</summary>
+public sealed record PieceJson
+{
+    /// <summary>Id of the pieces, unique in the request.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public required string PieceId { get; init; }
+
+    /// <summary>Length in the length unit of the request, measured where lengthAt says.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public required decimal Length { get; init; }
+
+    /// <summary>Number of pieces.</summary>
+    [Range(1, Limits.TotalQuantity)]
+    public required int Quantity { get; init; }
+
+    /// <summary>Section. May be left out where all pieces and stock are of one section; a mitered piece needs one of the catalog.</summary>
+    [MinLength(1)]
+    public string? Section { get; init; }
+
+    /// <summary>Grade. May be left out where all pieces and stock are of one grade.</summary>
+    [MinLength(1)]
+    public string? Grade { get; init; }
+
+    /// <summary>Which heats may serve the pieces.</summary>
+    public HeatRule HeatRule { get; init; } = HeatRule.Any;
+
+    /// <summary>The heat asked for; stated if and only if heatRule is named.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Heat { get; init; }
+
+    /// <summary>Inspection document ordered; the stock's must be at least as high. Left out, none is needed.</summary>
+    public CertificateJson? Certificate { get; init; }
+
+    /// <summary>Where the length of a mitered piece is measured.</summary>
+    public LengthAt LengthAt { get; init; } = LengthAt.Overall;
+
+    /// <summary>The end that is cut first. Left out, it is square.</summary>
+    public EndCutJson? FirstEnd { get; init; }
+
+    /// <summary>The end that is cut last. Left out, it is square.</summary>
+    public EndCutJson? SecondEnd { get; init; }
+}

@@ -1,0 +1,22 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
+
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary>Pieces that are on no bar.</summary>
+public sealed record UnplacedPieceJson
+{
+    /// <summary>The piece.</summary>
+    public required string PieceId { get; init; }
+
+    /// <summary>How many of it.</summary>
+    [Range(1, Limits.TotalQuantity)]
+    public required int Quantity { get; init; }
+
+    /// <summary>Why.</summary>
+    [KnownValues(
+        UnplacedReason.NoStock, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar, UnplacedReason.StockUsedUp,
+        UnplacedReason.NoSingleHeat, UnplacedReason.PieceTooShort, UnplacedReason.NotVerified)]
+    public required string Reason { get; init; }
+}

@@ -1,0 +1,53 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
+using SawEngine.Core.Orders;
+
+namespace SawEngine.Api.Features.Orders;
+
+/// <summary>A number of equal pieces that are wanted.</summary>
+public sealed record OrderLineJson
+{
+    /// <summary>Id of the line, unique in its order.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public required string LineId { get; init; }
+
+    /// <summary>Id of one of the request's own sections, or a designation of the catalog.</summary>
+    [MinLength(1), MaxLength(Limits.TextLength)]
+    public required string Section { get; init; }
+
+    /// <summary>Id of one of the request's own grades, or a designation of the catalog.</summary>
+    [MinLength(1), MaxLength(Limits.TextLength)]
+    public required string Grade { get; init; }
+
+    /// <summary>Ordered length in the length unit of the request, measured where lengthAt says.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public required decimal Length { get; init; }
+
+    /// <summary>Number of pieces.</summary>
+    [Range(1, Limits.TotalQuantity)]
+    public required int Quantity { get; init; }
+
+    /// <summary>Where the length of a mitered piece is measured.</summary>
+    public LengthAt LengthAt { get; init; } = LengthAt.Overall;
+
+    /// <summary>The end that is cut first.</summary>
+    public EndCutJson FirstEnd { get; init; } = new();
+
+    /// <summary>The end that is cut last.</summary>
+    public EndCutJson SecondEnd { get; init; } = new();
+
+    /// <summary>Inspection document ordered; the stock's must be at least as high. None is needed where absent.</summary>
+    public CertificateJson? Certificate { get; init; }
+
+    /// <summary>Which heats may serve the line.</summary>
+    public HeatRule HeatRule { get; init; } = HeatRule.Any;
+
+    /// <summary>The heat asked for; given if and only if heatRule is named.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Heat { get; init; }
+
+    /// <summary>Free marks of the caller, which come back unchanged.</summary>
+    [MaxLength(Limits.Attributes)]
+    public IReadOnlyDictionary<string, string>? Attributes { get; init; }
+}

@@ -1,0 +1,47 @@
+using SawEngine.Api.Features.Stock;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
+
+namespace SawEngine.Api.Features.Orders;
+
+/// <summary>Orders from wire to trade; the rules have passed.</summary>
+public static class OrderMapping
+{
+    /// <summary>The orders by id, their lines by id, ordinal.</summary>
+    public static IReadOnlyList<SalesOrder> ToSalesOrders(this IEnumerable<OrderJson> orders, LengthScale scale, Materials materials) =>
+        [.. orders.OrderBy(order => order.OrderId, StringComparer.Ordinal).Select(order => ToSalesOrder(order, scale, materials))];
+
+    /// <summary>A line of an order; its section and grade are known.</summary>
+    public static OrderLine ToOrderLine(this OrderLineJson line, string orderId, LengthScale scale, Materials materials) => new()
+    {
+        Ref = new(orderId, line.LineId),
+        Section = materials.Section(line.Section),
+        Grade = materials.Grade(line.Grade),
+        Length = scale.Read(line.Length),
+        LengthAt = line.LengthAt,
+        Quantity = line.Quantity,
+        FirstEnd = line.FirstEnd.ToEndCut(),
+        SecondEnd = line.SecondEnd.ToEndCut(),
+        Certificate = line.Certificate.ToCertificate(),
+        HeatRule = line.HeatRule,
+        Heat = line.Heat,
+    };
+
+    /// <summary>An end.</summary>
+    public static EndCut ToEndCut(this EndCutJson end) =>
+        new(Angle.FromDegrees(end.HeightAngle), Angle.FromDegrees(end.WidthAngle));
+
+    /// <summary>An end as it is written in answers; null where square.</summary>
+    public static EndCutJson? ToJson(this EndCut end) =>
+        end.IsSquare ? null : new() { HeightAngle = end.HeightAngle.Degrees, WidthAngle = end.WidthAngle.Degrees };
+
+    private static SalesOrder ToSalesOrder(OrderJson order, LengthScale scale, Materials materials) => new()
+    {
+        OrderId = order.OrderId,
+        Due = order.Due,
+        Release = order.Release,
+        CostPerHourLate = new(order.CostPerHourLate),
+        Lines = [.. order.Lines.OrderBy(line => line.LineId, StringComparer.Ordinal).Select(line => line.ToOrderLine(order.OrderId, scale, materials))],
+    };
+}

@@ -1,0 +1,24 @@
+using SawEngine.Api.Wire;
+using SawEngine.Core;
+
+namespace SawEngine.Api.Features.Plans;
+
+/// <summary>What could hurt someone.</summary>
+public sealed record CautionJson
+{
+    /// <summary>Id of the caution.</summary>
+    public required string CautionId { get; init; }
+
+    /// <summary>What it is, for a program.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>A sentence for the operator.</summary>
+    public required string Detail { get; init; }
+
+    /// <summary>Standard or regulation that covers it.</summary>
+    public required string Reference { get; init; }
+
+    /// <summary>How far the reference can be trusted.</summary>
+    [KnownValues(typeof(Confidence))]
+    public required string Confidence { get; init; }
+}

@@ -1,0 +1,28 @@
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Wire.Rules;
+
+namespace SawEngine.Api.Features.Plans;
+
+/// <summary>One piece on a bar, from its first to its last point.</summary>
+public sealed record LayoutCutJson
+{
+    /// <summary>Order that it serves.</summary>
+    public required string OrderId { get; init; }
+
+    /// <summary>Line that it serves.</summary>
+    public required string LineId { get; init; }
+
+    /// <summary>Distance of its first point from the bar's start.</summary>
+    [LengthRange]
+    public required decimal Start { get; init; }
+
+    /// <summary>Distance of its last point from the bar's start.</summary>
+    [LengthRange]
+    public required decimal End { get; init; }
+
+    /// <summary>Its first face on the bar; absent where square.</summary>
+    public EndCutJson? StartCut { get; init; }
+
+    /// <summary>Its last face on the bar; absent where square.</summary>
+    public EndCutJson? EndCut { get; init; }
+}

@@ -1,0 +1,51 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
+
+namespace SawEngine.Api.Features.Plans;
+
+/// <summary>One bar with its ordered cuts, or several equal bars cut alike.</summary>
+public sealed record LayoutJson
+{
+    /// <summary>Id of the layout; it stays when its job moves.</summary>
+    public required string LayoutId { get; init; }
+
+    /// <summary>Job that cuts it, scheduled or unscheduled.</summary>
+    public required string JobId { get; init; }
+
+    /// <summary>Place in its job, from 1.</summary>
+    [Range(1, int.MaxValue)]
+    public required int Sequence { get; init; }
+
+    /// <summary>Stock item that the bar is of.</summary>
+    public required string StockId { get; init; }
+
+    /// <summary>Saws for which it is verified, by id.</summary>
+    public required IReadOnlyList<string> SawIds { get; init; }
+
+    /// <summary>How many bars are cut alike.</summary>
+    [Range(1, Limits.StockQuantity)]
+    public required int Repeat { get; init; }
+
+    /// <summary>The melt, where known.</summary>
+    public string? Heat { get; init; }
+
+    /// <summary>Inspection document of the bar; absent where there is none.</summary>
+    [KnownValues(typeof(CertificateJson))]
+    public string? Certificate { get; init; }
+
+    /// <summary>What is cut off the raw start, kerf included.</summary>
+    [LengthRange]
+    public required decimal TrimLength { get; init; }
+
+    /// <summary>All kerf of the bar, with the slices beside miters.</summary>
+    [LengthRange]
+    public required decimal KerfLength { get; init; }
+
+    /// <summary>Pieces in the order in which they are cut.</summary>
+    public required IReadOnlyList<LayoutCutJson> Cuts { get; init; }
+
+    /// <summary>What is left of each bar.</summary>
+    public required LayoutRemainderJson Remainder { get; init; }
+}

@@ -1,0 +1,243 @@
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Operations;
+using SawEngine.Api.Wire;
+using SawEngine.Core;
+using SawEngine.Core.CuttingData;
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Planning;
+
+namespace SawEngine.Api.Features.Plans;
+
+/// <summary>Writes a plan in the units of its request.</summary>
+internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan plan)
+{
+    private const decimal MetersPerFoot = 0.3048m;
+    private const decimal SquareCentimetersPerSquareInch = 6.4516m;
+    private const decimal MillimetersPerInch = 25.4m;
+    private const decimal KilogramsPerPound = 0.45359237m;
+
+    private readonly Dictionary<string, OrderJson> _orders = request.Orders.ToDictionary(order => order.OrderId, StringComparer.Ordinal);
+    private readonly bool _inches = request.LengthUnit == LengthUnit.In;
+
+    public PlanResponse Write(OperationContext context)
+    {
+        context.Warnings.AddRange(plan.Warnings.Select(Warning));
+        return new()
+        {
+            RequestDigest = context.RequestDigest,
+            LengthUnit = WireEnum.Text(request.LengthUnit),
+            Currency = request.Currency,
+            TimeZone = request.TimeZone,
+            Status = WireEnum.Text(plan.Status),
+            Totals = Totals(),
+            Orders = [.. plan.Orders.Select(Order)],
+            Jobs = [.. plan.Jobs.Select(Job)],
+            Layouts = [.. plan.Layouts.Select(Layout)],
+            Nests = [.. plan.Nests.Select(Nest)],
+            Unplaced = [.. plan.Unplaced.Select(Unplaced)],
+            Unscheduled = [.. plan.Unscheduled.Select(job => new UnscheduledJson { JobId = job.JobId, Reason = job.Reason })],
+            Cautions = [.. plan.Cautions.Select(Caution)],
+            Claims = Claims(),
+            Defaults = mapping.Defaults,
+            StoppedBy = WireEnum.Text(StoppedBy()),
+            Warnings = context.Warnings,
+            Timing = new() { TotalMs = context.ElapsedMs },
+        };
+    }
+
+    private StoppedBy StoppedBy() => plan.Nests.Select(nest => nest.StoppedBy).DefaultIfEmpty(Core.Nesting.StoppedBy.Effort).Max();
+
+    private PlanTotalsJson Totals() => new()
+    {
+        PiecesOrdered = plan.Orders.Sum(order => order.Lines.Sum(line => line.Line.Quantity)),
+        PiecesPlanned = plan.Orders.Sum(order => order.Lines.Sum(line => line.Planned)),
+        BarsUsed = plan.BarsUsed,
+        MaterialYield = Rounded(plan.MaterialYield, 4),
+        LateOrders = plan.Orders.Count(order => order.SecondsLate > 0),
+        Finish = At(plan.Finish),
+        Cost = plan.Cost.Amount,
+    };
+
+    private PlanOrderJson Order(PlannedOrder order)
+    {
+        var asked = _orders[order.Order.OrderId];
+        var lines = asked.Lines.ToDictionary(line => line.LineId, StringComparer.Ordinal);
+        return new()
+        {
+            OrderId = asked.OrderId,
+            Due = order.Order.Due is { } due ? mapping.Clock.InZone(due) : null,
+            Finish = At(order.Finish),
+            LateHours = order.Order.Due is null ? null : Rounded(order.SecondsLate / 3600m, 4),
+            Cost = order.Cost.Amount,
+            Lines = [.. order.Lines.Select(line => Line(line, lines[line.Line.Ref.LineId]))],
+            Attributes = asked.Attributes,
+        };
+    }
+
+    private PlanLineJson Line(PlannedLine line, OrderLineJson asked) => new()
+    {
+        LineId = asked.LineId,
+        Quantity = line.Line.Quantity,
+        Planned = line.Planned,
+        Finish = At(line.Finish),
+        JobIds = line.JobIds,
+        Cost = new()
+        {
+            Material = mapping.Problem.StockIsCosted ? line.Cost.Material.Amount : null,
+            Machine = line.Cost.Machine.Amount,
+            Labor = line.Cost.Labor.Amount,
+            Blade = line.Cost.Blade.Amount,
+            Handling = line.Cost.Handling.Amount,
+            Total = line.Cost.Total.Amount,
+        },
+        CostPerPiece = line.Planned == 0 ? null : Rounded(line.Cost.Total.Amount / line.Planned, 2),
+        Attributes = asked.Attributes,
+    };
+
+    private CuttingJobJson Job(PlannedJob job) => new()
+    {
+        JobId = job.Scheduled.JobId,
+        SawId = job.Scheduled.SawId,
+        Sequence = job.Scheduled.Sequence,
+        Section = job.Section,
+        QuarterTurns = job.Lay.QuarterTurns,
+        Grade = job.Grade,
+        BladeId = job.BladeId,
+        SetUps = [.. job.Scheduled.SetUps.Select(setUp => new SetUpJson
+        {
+            Kind = setUp.Kind,
+            Start = mapping.Clock.At(setUp.Start),
+            Finish = mapping.Clock.At(setUp.Finish),
+            Resource = "operator",
+        })],
+        Start = mapping.Clock.At(job.Scheduled.Start),
+        Finish = mapping.Clock.At(job.Scheduled.Finish),
+        Work = [.. job.Scheduled.Work.Select(span => new WorkSpanJson { Start = mapping.Clock.At(span.Start), Finish = mapping.Clock.At(span.Finish) })],
+        Cutting = Cutting(job.Square, job.Mitered),
+        Seconds = Seconds(job),
+        CautionIds = job.CautionIds,
+    };
+
+    private CuttingJson Cutting(CutData square, CutData? mitered) => new()
+    {
+        BladeSpeedMPerMin = square.BladeSpeed.MetersPerMinute,
+        BladeSpeedFtPerMin = _inches ? Rounded(square.BladeSpeed.MetersPerMinute / MetersPerFoot, 1) : null,
+        CuttingRateCm2PerMin = square.CuttingRate.SquareCentimetersPerMinute,
+        CuttingRateIn2PerMin = _inches ? Rounded(square.CuttingRate.SquareCentimetersPerMinute / SquareCentimetersPerSquareInch, 2) : null,
+        BladeFeedMmPerMin = square.BladeFeedMillimetersPerMinute,
+        BladeFeedInPerMin = _inches ? Rounded(square.BladeFeedMillimetersPerMinute / MillimetersPerInch, 2) : null,
+        PowerKw = square.PowerKilowatts,
+        LimitedBy = WireEnum.Text(square.LimitedBy),
+        TeethInWork = new()
+        {
+            Min = Rounded(square.TeethInWork.Min, 1),
+            Mean = Rounded(square.TeethInWork.Mean, 1),
+            Max = Rounded(square.TeethInWork.Max, 1),
+        },
+        SecondsPerCut = square.CutSeconds,
+        SecondsPerMiteredCut = mitered?.CutSeconds,
+    };
+
+    private static JobSecondsJson Seconds(PlannedJob job) => new()
+    {
+        SetUp = job.SetUpSeconds,
+        Load = job.Time.Load,
+        Cut = job.Time.Cut,
+        Cycle = job.Time.Index + job.Time.Clamp + job.Time.Approach,
+        AngleChange = job.Time.Swivel == 0 ? null : job.Time.Swivel,
+        Unload = job.Time.Unload,
+        Remainder = job.Time.Remainder,
+        Total = job.SetUpSeconds + job.Time.Total,
+    };
+
+    private LayoutJson Layout(PlannedLayout layout) => new()
+    {
+        LayoutId = layout.LayoutId,
+        JobId = layout.JobId,
+        Sequence = layout.Sequence,
+        StockId = layout.Layout.Stock.StockId,
+        SawIds = layout.SawIds,
+        Repeat = layout.Layout.Repeat,
+        Heat = layout.Layout.Stock.Heat,
+        Certificate = layout.Layout.Stock.Certificate.ToJson() is { } certificate ? WireEnum.Text(certificate) : null,
+        TrimLength = mapping.Scale.Write(layout.Layout.Trim),
+        KerfLength = mapping.Scale.Write(layout.Layout.KerfTotal),
+        Cuts = [.. layout.Layout.Cuts.Select(Cut)],
+        Remainder = Remainder(layout),
+    };
+
+    private LayoutCutJson Cut(Cut cut) => new()
+    {
+        OrderId = cut.Piece.OrderId,
+        LineId = cut.Piece.LineId,
+        Start = mapping.Scale.Write(cut.Start),
+        End = mapping.Scale.Write(cut.End),
+        StartCut = cut.StartCut.ToJson(),
+        EndCut = cut.EndCut.ToJson(),
+    };
+
+    private LayoutRemainderJson Remainder(PlannedLayout layout)
+    {
+        var mass = layout.RemainderMass!.Value.Kilograms;
+        return new()
+        {
+            Length = mapping.Scale.Write(layout.Layout.Remainder.Length),
+            Kind = WireEnum.Text(layout.Layout.Remainder.Kind),
+            StartCut = layout.Layout.Cuts[^1].EndCut.ToJson(),
+            MassKg = Rounded(mass, 3),
+            MassLb = _inches ? Rounded(mass / KilogramsPerPound, 3) : null,
+            Value = mapping.Problem.StockIsCosted ? Rounded(layout.Layout.Remainder.ValueMicros / 1_000_000m, 2) : null,
+            RemnantId = layout.RemnantId,
+        };
+    }
+
+    private PlanNestJson Nest(PlannedNest nest) => new()
+    {
+        Section = nest.Section,
+        Grade = nest.Grade,
+        LayoutIds = nest.LayoutIds,
+        Status = WireEnum.Text(nest.Status),
+        Objective = new()
+        {
+            Value = mapping.Scale.WriteMicros(nest.ValueMicros, mapping.Problem.StockIsCosted),
+            Bound = mapping.Scale.WriteMicros(nest.BoundMicros, mapping.Problem.StockIsCosted),
+            Gap = Math.Min(1m, decimal.Ceiling(nest.Gap * 1_000_000m) / 1_000_000m),
+        },
+        StoppedBy = WireEnum.Text(nest.StoppedBy),
+    };
+
+    private static UnplacedLineJson Unplaced(UnplacedPieces pieces) => new()
+    {
+        OrderId = pieces.Piece.OrderId,
+        LineId = pieces.Piece.LineId,
+        Quantity = pieces.Quantity,
+        Reason = pieces.Reason,
+    };
+
+    private static CautionJson Caution(PlannedCaution planned) => new()
+    {
+        CautionId = planned.CautionId,
+        Code = planned.Caution.Code,
+        Detail = planned.Caution.Detail,
+        Reference = planned.Caution.Reference,
+        Confidence = WireEnum.Text(planned.Caution.Confidence),
+    };
+
+    private List<ClaimJson> Claims()
+    {
+        var versions = request.Stock.ToDictionary(item => item.StockId, item => item.Version, StringComparer.Ordinal);
+        return [.. plan.Claims.Select(claim => new ClaimJson { StockId = claim.StockId, Quantity = claim.Quantity, Version = versions[claim.StockId] })];
+    }
+
+    private static WarningJson Warning(Warning warning) => new()
+    {
+        Code = warning.Code,
+        Detail = warning.Detail,
+        JobId = warning.JobId,
+        OrderId = warning.OrderId,
+    };
+
+    private DateTimeOffset? At(long? seconds) => seconds is { } known ? mapping.Clock.At(known) : null;
+
+    private static decimal Rounded(decimal value, int decimals) => Math.Round(value, decimals, MidpointRounding.ToEven);
+}

@@ -1,0 +1,29 @@
+using SawEngine.Api.Features.Nests;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
+
+namespace SawEngine.Api.Features.Plans;
+
+/// <summary>All layouts for a section and grade.</summary>
+public sealed record PlanNestJson
+{
+    /// <summary>Designation of the section.</summary>
+    public required string Section { get; init; }
+
+    /// <summary>Designation of the grade.</summary>
+    public required string Grade { get; init; }
+
+    /// <summary>Its layouts, by id.</summary>
+    public required IReadOnlyList<string> LayoutIds { get; init; }
+
+    /// <summary>All placed and proved best, all placed, some placed, or none.</summary>
+    [KnownValues("optimal", "feasible", "partial", "infeasible")]
+    public required string Status { get; init; }
+
+    /// <summary>Its cost and bound.</summary>
+    public required NestObjectiveJson Objective { get; init; }
+
+    /// <summary>What ended the search.</summary>
+    [KnownValues(typeof(StoppedBy))]
+    public required string StoppedBy { get; init; }
+}

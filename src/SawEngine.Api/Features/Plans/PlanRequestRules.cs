@@ -1,0 +1,76 @@
+using FluentValidation;
+using FluentValidation.Results;
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Shop;
+using SawEngine.Api.Features.Stock;
+using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
+
+namespace SawEngine.Api.Features.Plans;
+
+/// <summary>Rules of a request for a plan that bounds on its members cannot state.</summary>
+public sealed class PlanRequestRules : AbstractValidator<PlanRequest>
+{
+    private const int FirstYear = 2000;
+    private const int LastYear = 2199;
+    private const int CurrencyLetters = 3;
+
+    public PlanRequestRules()
+    {
+        RuleFor(request => request.Currency)
+            .Must(currency => currency is null || (currency.Length == CurrencyLetters && currency.All(char.IsAsciiLetterUpper)))
+            .WithFault(FaultCode.InvalidCurrency, "Must be three upper-case letters of ISO 4217, such as EUR.");
+        RuleFor(request => request.TimeZone).Custom((zone, context) =>
+        {
+            if (zone is not null && !PlanClock.IsZone(zone))
+                context.Fault("", FaultCode.UnknownTimeZone, $"{Quoted.Text(zone)} is not a time zone of the IANA list, such as Europe/Vienna.{NearestName.Question(zone, PlanClock.Zones)}");
+        });
+        RuleFor(request => request.PlanStart)
+            .Must(start => start.Year is >= FirstYear and <= LastYear)
+            .WithFault(FaultCode.DateOutOfRange, $"Must lie between the years {FirstYear} and {LastYear}.");
+        this.Unique(request => request.Orders, order => order.OrderId, nameof(OrderJson.OrderId));
+        this.Unique(request => request.Sections, section => section.SectionId, nameof(SectionJson.SectionId));
+        this.Unique(request => request.Grades, grade => grade.GradeId, nameof(GradeJson.GradeId));
+        this.Unique(request => request.Stock, item => item.StockId, nameof(StockItemJson.StockId));
+        this.CostOnAllOrNone(request => request.Stock, item => item.Cost);
+        RuleFor(request => request.Orders).Custom(CheckTotals);
+        RuleFor(request => request.Orders).Custom((orders, context) => CheckDates(orders, context.InstanceToValidate.PlanStart, context));
+        RuleForEach(request => request.Sections).SetValidator(new SectionRules());
+        RuleForEach(request => request.Grades).SetValidator(new GradeRules());
+        RuleForEach(request => request.Orders).SetValidator(new OrderRules());
+        RuleForEach(request => request.Stock).SetValidator(new StockItemRules());
+        RuleFor(request => request.Shop).SetValidator(new ShopRules());
+    }
+
+    protected override bool PreValidate(ValidationContext<PlanRequest> context, ValidationResult result)
+    {
+        var request = context.InstanceToValidate;
+        context.SetMaterials(new(request.Sections, request.Grades, new(request.LengthUnit)));
+        return true;
+    }
+
+    private static void CheckTotals(IReadOnlyList<OrderJson> orders, ValidationContext<PlanRequest> context)
+    {
+        var lines = orders.Sum(order => order.Lines.Count);
+        if (lines > PlanLimits.Lines)
+            context.Fault("", FaultCode.TooMany, $"All orders together may have at most {PlanLimits.Lines} lines, but have {lines}.");
+        var pieces = orders.SelectMany(order => order.Lines).Sum(line => (long)Math.Max(0, line.Quantity));
+        if (pieces > Limits.TotalQuantity)
+            context.Fault("", FaultCode.TooMuchWork, $"All orders together may have at most {Limits.TotalQuantity} pieces, but have {pieces}.");
+    }
+
+    private static void CheckDates(IReadOnlyList<OrderJson> orders, DateTimeOffset planStart, ValidationContext<PlanRequest> context)
+    {
+        for (var i = 0; i < orders.Count; i++)
+        {
+            CheckDate(orders[i].Due, $"[{i}].{nameof(OrderJson.Due)}");
+            CheckDate(orders[i].Release, $"[{i}].{nameof(OrderJson.Release)}");
+        }
+
+        void CheckDate(DateTimeOffset? date, string path)
+        {
+            if (date is { } stated && (stated - planStart).Duration() > TimeSpan.FromDays(PlanLimits.DaysAroundStart))
+                context.Fault(path, FaultCode.DateOutOfRange, $"Must lie within {PlanLimits.DaysAroundStart} days before or after `planStart`.");
+        }
+    }
+}

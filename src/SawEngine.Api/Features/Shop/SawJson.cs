@@ -1,0 +1,96 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
+
+namespace SawEngine.Api.Features.Shop;
+
+/// <summary>A horizontal production band saw. It needs an id, capacity, tail and calendar; every other default is the engine's, with its source, and is echoed in the answer.</summary>
+public sealed record SawJson
+{
+    /// <summary>Id of the saw, unique.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public required string SawId { get; init; }
+
+    /// <summary>The largest sections that it holds.</summary>
+    public required SawCapacityJson Capacity { get; init; }
+
+    /// <summary>How far it swivels; it cuts square only where absent.</summary>
+    public MiterRangeJson? MiterRange { get; init; }
+
+    /// <summary>Blade speeds.</summary>
+    public BladeSpeedRangeJson? BladeSpeedMPerMin { get; init; }
+
+    /// <summary>Blade speed in m/min below which the motor gives constant torque, so that its power falls with the speed; full power at every speed where absent.</summary>
+    [Range(1, 10000)]
+    public decimal? BaseBladeSpeedMPerMin { get; init; }
+
+    /// <summary>Diameter of the wheels that the blade runs over, in the length unit of the request; its bending stress is not checked where absent.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public decimal? WheelDiameter { get; init; }
+
+    /// <summary>Rated power of the blade motor in kW.</summary>
+    [Range(0.01, 1000)]
+    public decimal? MotorPowerKw { get; init; }
+
+    /// <summary>Share of the motor's power that reaches the blade.</summary>
+    [Range(0.01, 1)]
+    public decimal? DriveEfficiency { get; init; }
+
+    /// <summary>Fastest blade feed (descent) in mm/min.</summary>
+    [Range(0.1, 100000)]
+    public decimal? FastestBladeFeedMmPerMin { get; init; }
+
+    /// <summary>Stroke of the bar feed in the length unit of the request; a longer index takes several strokes.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public decimal? BarFeedStroke { get; init; }
+
+    /// <summary>Heaviest bar that the bar feed carries in kg.</summary>
+    [Range(1, 1000000)]
+    public decimal? LoadLimitKg { get; init; }
+
+    /// <summary>Shortest end that it can still hold, in the length unit of the request; 0 where it needs none.</summary>
+    [LengthRange]
+    public required decimal Tail { get; init; }
+
+    /// <summary>Shortest piece that it can cut, on its short side, in the length unit of the request.</summary>
+    [LengthRange]
+    public decimal ShortestPiece { get; init; }
+
+    /// <summary>Longest piece that the outfeed takes, in the length unit of the request; no limit where absent.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public decimal? LongestPiece { get; init; }
+
+    /// <summary>Thinnest slice or wedge that it may cut between two pieces, in the length unit of the request.</summary>
+    [LengthRange]
+    public decimal ThinnestSlice { get; init; }
+
+    /// <summary>Blades that may be mounted; the engine's own set of usual blades where absent.</summary>
+    [MinLength(1), MaxLength(PlanLimits.Blades)]
+    public IReadOnlyList<string>? BladeIds { get; init; }
+
+    /// <summary>The blade that is mounted at planStart, one of its blades; unknown where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? MountedBladeId { get; init; }
+
+    /// <summary>When it is attended.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public required string CalendarId { get; init; }
+
+    /// <summary>When it cannot run.</summary>
+    [MaxLength(PlanLimits.Downtimes)]
+    public IReadOnlyList<DowntimeJson> Downtimes { get; init; } = [];
+
+    /// <summary>Machine cost of an hour, without labor, in the request's currency.</summary>
+    [CostRange(100_000)]
+    public decimal MachineCostPerHour { get; init; }
+
+    /// <summary>Factor on the cutting rate from the shop's own measurements.</summary>
+    [Range(0.01, 100)]
+    public decimal? RateFactor { get; init; }
+
+    /// <summary>Whether it cuts with coolant.</summary>
+    public bool Coolant { get; init; } = true;
+
+    /// <summary>Times of its motions, of handling and of set-ups.</summary>
+    public SawTimesJson Times { get; init; } = new();
+}

@@ -1,0 +1,75 @@
+using SawEngine.Api.Wire;
+using SawEngine.Core;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
+
+namespace SawEngine.Api.Features.Shop;
+
+/// <summary>A saw from wire to trade, and the defaults that fill what it leaves open; the rules have passed.</summary>
+/// <param name="Saw">The saw.</param>
+/// <param name="Defaults">The defaults used; usual blades by their number.</param>
+public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
+{
+    /// <summary>The saw with its blades, ordered by id, ordinal.</summary>
+    public static SawMapping Of(SawJson saw, IReadOnlyDictionary<string, Blade> blades, LengthScale scale)
+    {
+        var capacity = new SawCapacity(scale.Read(saw.Capacity.Round), scale.Read(saw.Capacity.Width), scale.Read(saw.Capacity.Height));
+        var defaults = SawDefaults.For(capacity);
+        var used = new List<string>();
+        var speeds = saw.BladeSpeedMPerMin;
+        var mapped = new Saw
+        {
+            SawId = saw.SawId,
+            Capacity = capacity,
+            MiterRange = saw.MiterRange is { } range ? new(Angle.FromDegrees(range.Left), Angle.FromDegrees(range.Right)) : null,
+            SlowestBladeSpeed = Or(speeds is null ? null : new Speed(speeds.Min), defaults.SlowestBladeSpeed, "bladeSpeedMPerMin.min"),
+            FastestBladeSpeed = Or(speeds is null ? null : new Speed(speeds.Max), defaults.FastestBladeSpeed, "bladeSpeedMPerMin.max"),
+            BaseBladeSpeed = saw.BaseBladeSpeedMPerMin is { } baseSpeed ? new(baseSpeed) : null,
+            WheelDiameter = scale.Read(saw.WheelDiameter),
+            MotorPowerKilowatts = Or(saw.MotorPowerKw, defaults.MotorPowerKilowatts, "motorPowerKw"),
+            DriveEfficiency = Or(saw.DriveEfficiency, defaults.DriveEfficiency, "driveEfficiency"),
+            FastestBladeFeedMillimetersPerMinute = Or(saw.FastestBladeFeedMmPerMin, defaults.FastestBladeFeedMillimetersPerMinute, "fastestBladeFeedMmPerMin"),
+            BarFeedStroke = Or(scale.Read(saw.BarFeedStroke), defaults.BarFeedStroke, "barFeedStroke"),
+            LoadLimit = Or(saw.LoadLimitKg is { } limit ? new Mass(limit) : null, defaults.LoadLimit, "loadLimitKg"),
+            Tail = scale.Read(saw.Tail),
+            ShortestPiece = scale.Read(saw.ShortestPiece),
+            LongestPiece = scale.Read(saw.LongestPiece),
+            ThinnestSlice = scale.Read(saw.ThinnestSlice),
+            Blades = saw.BladeIds is { } ids ? [.. ids.Order(StringComparer.Ordinal).Select(id => blades[id])] : DefaultBladesOf(capacity),
+            MountedBladeId = saw.MountedBladeId,
+            MachineCostPerHour = new(saw.MachineCostPerHour),
+            Times = Times(saw.Times, defaults.Times, Or),
+            RateFactor = Or(saw.RateFactor, defaults.RateFactor, "rateFactor"),
+            Coolant = saw.Coolant,
+        };
+        return new(mapped, [.. defaults.Values.Where(value => used.Contains(value.Name)), .. saw.BladeIds is null ? [UsualBlades(mapped)] : Array.Empty<DefaultValue>()]);
+
+        T Or<T>(T? stated, T usual, string name) where T : struct
+        {
+            if (stated is { } value)
+                return value;
+            used.Add(name);
+            return usual;
+        }
+    }
+
+    /// <summary>The blades of a saw that lists none, by id, ordinal.</summary>
+    public static IReadOnlyList<Blade> DefaultBladesOf(SawCapacity capacity) =>
+        [.. DefaultBlades.For(capacity).OrderBy(blade => blade.BladeId, StringComparer.Ordinal)];
+
+    private static DefaultValue UsualBlades(Saw saw) => new("bladeIds", saw.Blades.Count, "blades", DefaultBlades.Source, Confidence.FromMemory);
+
+    private static SawTimes Times(SawTimesJson stated, SawTimes usual, Func<decimal?, decimal, string, decimal> or) => new()
+    {
+        LoadSecondsPerBar = or(stated.LoadSecondsPerBar, usual.LoadSecondsPerBar, "times.loadSecondsPerBar"),
+        IndexSecondsPerStroke = or(stated.IndexSecondsPerStroke, usual.IndexSecondsPerStroke, "times.indexSecondsPerStroke"),
+        ClampSecondsPerCut = or(stated.ClampSecondsPerCut, usual.ClampSecondsPerCut, "times.clampSecondsPerCut"),
+        ApproachSecondsPerCut = or(stated.ApproachSecondsPerCut, usual.ApproachSecondsPerCut, "times.approachSecondsPerCut"),
+        SwivelSeconds = or(stated.SwivelSeconds, usual.SwivelSeconds, "times.swivelSeconds"),
+        UnloadSecondsPerPiece = or(stated.UnloadSecondsPerPiece, usual.UnloadSecondsPerPiece, "times.unloadSecondsPerPiece"),
+        RemainderSecondsPerBar = or(stated.RemainderSecondsPerBar, usual.RemainderSecondsPerBar, "times.remainderSecondsPerBar"),
+        SectionSetUpSeconds = or(stated.SectionSetUpSeconds, usual.SectionSetUpSeconds, "times.sectionSetUpSeconds"),
+        BladeChangeSeconds = or(stated.BladeChangeSeconds, usual.BladeChangeSeconds, "times.bladeChangeSeconds"),
+        GradeGroupSetUpSeconds = or(stated.GradeGroupSetUpSeconds, usual.GradeGroupSetUpSeconds, "times.gradeGroupSetUpSeconds"),
+    };
+}

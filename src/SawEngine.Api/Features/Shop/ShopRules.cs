@@ -1,0 +1,42 @@
+using FluentValidation;
+using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
+
+namespace SawEngine.Api.Features.Shop;
+
+/// <summary>Rules of a shop that bounds on its members cannot state.</summary>
+public sealed class ShopRules : AbstractValidator<ShopJson>
+{
+    public ShopRules()
+    {
+        this.Unique(shop => shop.Saws, saw => saw.SawId, nameof(SawJson.SawId));
+        this.Unique(shop => shop.Blades, blade => blade.BladeId, nameof(BladeJson.BladeId));
+        this.Unique(shop => shop.Calendars, calendar => calendar.CalendarId, nameof(CalendarJson.CalendarId));
+        RuleForEach(shop => shop.Saws).SetValidator(new SawRules());
+        RuleForEach(shop => shop.Blades).SetValidator(new BladeRules());
+        RuleForEach(shop => shop.Calendars).SetValidator(new CalendarRules());
+        RuleFor(shop => shop.Saws).Custom((saws, context) => CheckReferences(context.InstanceToValidate, context));
+    }
+
+    private static void CheckReferences(ShopJson shop, ValidationContext<ShopJson> context)
+    {
+        var suggestionsLeft = Limits.FaultsReported;
+        var blades = shop.Blades.Select(blade => blade.BladeId).ToHashSet(StringComparer.Ordinal);
+        var calendars = shop.Calendars.Select(calendar => calendar.CalendarId).ToHashSet(StringComparer.Ordinal);
+        for (var i = 0; i < shop.Saws.Count; i++)
+        {
+            var saw = shop.Saws[i];
+            if (!calendars.Contains(saw.CalendarId))
+                context.Fault($"[{i}].CalendarId", FaultCode.UnknownCalendar, Unknown(saw.CalendarId, "calendars", shop.Calendars.Select(calendar => calendar.CalendarId)));
+            for (var j = 0; j < (saw.BladeIds?.Count ?? 0); j++)
+            {
+                if (!blades.Contains(saw.BladeIds![j]))
+                    context.Fault($"[{i}].BladeIds[{j}]", FaultCode.UnknownBlade, Unknown(saw.BladeIds[j], "blades", shop.Blades.Select(blade => blade.BladeId)));
+            }
+        }
+
+        // Only as many suggestions as can be reported: each compares with the whole list.
+        string Unknown(string id, string list, IEnumerable<string> known) =>
+            $"{Quoted.Text(id)} is not in the list of `{list}`.{(suggestionsLeft-- > 0 ? NearestName.Question(id, known) : "")}";
+    }
+}

@@ -1,0 +1,64 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
+using SawEngine.Api.Features.Orders;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Api.Features.Stock;
+
+/// <summary>Equal bars, one remnant, or bars that can be bought.</summary>
+public sealed record StockItemJson
+{
+    /// <summary>Id of the stock item, unique.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public required string StockId { get; init; }
+
+    /// <summary>Bars on hand, a remnant, or purchasable bars.</summary>
+    public required StockKind Kind { get; init; }
+
+    /// <summary>Id of one of the request's own sections, or a designation of the catalog.</summary>
+    [MinLength(1), MaxLength(Limits.TextLength)]
+    public required string Section { get; init; }
+
+    /// <summary>Id of one of the request's own grades, or a designation of the catalog.</summary>
+    [MinLength(1), MaxLength(Limits.TextLength)]
+    public required string Grade { get; init; }
+
+    /// <summary>Length that is surely there in the length unit of the request: measured, or the guaranteed minimum.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public required decimal Length { get; init; }
+
+    /// <summary>Number of bars: required for bars, absent or 1 for a remnant, absent for as many purchasable bars as are needed.</summary>
+    [Range(0, Limits.StockQuantity)]
+    public int? Quantity { get; init; }
+
+    /// <summary>Condition of both ends.</summary>
+    public EndCondition EndCondition { get; init; } = EndCondition.Sawn;
+
+    /// <summary>Cost of one bar in the request's currency, at most 6 decimals: on all stock or on none; on none, length is the cost.</summary>
+    [CostRange]
+    public decimal? Cost { get; init; }
+
+    /// <summary>The melt it comes from; unknown where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Heat { get; init; }
+
+    /// <summary>Inspection document that comes with it; none where absent.</summary>
+    public CertificateJson? Certificate { get; init; }
+
+    /// <summary>Rack place.</summary>
+    [MinLength(1), MaxLength(Limits.TextLength)]
+    public string? Location { get; init; }
+
+    /// <summary>The caller's version of the stock record; it comes back in the claims.</summary>
+    [MinLength(1), MaxLength(Limits.TextLength)]
+    public string? Version { get; init; }
+
+    /// <summary>Days until bought bars are there; for purchasable stock only, 0 where absent.</summary>
+    [Range(0, PlanLimits.LeadDays)]
+    public int? LeadDays { get; init; }
+
+    /// <summary>Free marks of the caller, which come back unchanged.</summary>
+    [MaxLength(Limits.Attributes)]
+    public IReadOnlyDictionary<string, string>? Attributes { get; init; }
+}

@@ -1,0 +1,66 @@
+using System.IO.Compression;
+using Microsoft.Net.Http.Headers;
+using SawEngine.Api.Wire;
+
+namespace SawEngine.Api.Http;
+
+/// <summary>A body, or why it was refused before anything read it.</summary>
+internal sealed record RequestBody(ReadOnlyMemory<byte> Bytes, ProblemJson? Refusal)
+{
+    private const int BufferBytes = 64 * 1024;
+
+    /// <summary>Reads a body of JSON in UTF-8, plain or packed with gzip, up to the limit both as sent and unpacked.</summary>
+    public static async Task<RequestBody> Read(HttpContext http)
+    {
+        if (MediaTypeFault(http.Request.ContentType) is { } fault)
+            return Refuse(ProblemType.UnsupportedMediaType, fault);
+        var encoding = http.Request.Headers.ContentEncoding.ToString().Trim();
+        if (encoding.Length == 0 || encoding.Equals("identity", StringComparison.OrdinalIgnoreCase))
+            return await Read(http.Request.Body, "as sent", http.RequestAborted);
+        if (encoding.Equals("gzip", StringComparison.OrdinalIgnoreCase))
+            return await Unpack(http);
+        http.Response.Headers.AcceptEncoding = "gzip, identity";
+        return Refuse(ProblemType.UnsupportedMediaType, "Content-Encoding must be gzip or identity.");
+    }
+
+    private static string? MediaTypeFault(string? contentType)
+    {
+        if (!MediaTypeHeaderValue.TryParse(contentType, out var media) || !media.MediaType.Equals("application/json", StringComparison.OrdinalIgnoreCase))
+            return "Content-Type must be application/json.";
+        return media.Charset.Length == 0 || HeaderUtilities.RemoveQuotes(media.Charset).Equals("utf-8", StringComparison.OrdinalIgnoreCase)
+            ? null
+            : "The charset must be utf-8.";
+    }
+
+    private static async Task<RequestBody> Unpack(HttpContext http)
+    {
+        var packed = await Read(http.Request.Body, "as sent", http.RequestAborted);
+        if (packed.Refusal is not null)
+            return packed;
+        try
+        {
+            await using var gzip = new GZipStream(new MemoryStream(packed.Bytes.ToArray()), CompressionMode.Decompress);
+            return await Read(gzip, "unpacked", http.RequestAborted);
+        }
+        catch (InvalidDataException)
+        {
+            return new(default, ProblemJson.Of(ProblemType.InvalidShape, FaultList.Of(JsonPointer.Root, FaultCode.InvalidGzip, "The body is not valid gzip.")));
+        }
+    }
+
+    private static async Task<RequestBody> Read(Stream stream, string form, CancellationToken cancellation)
+    {
+        using var bytes = new MemoryStream();
+        var buffer = new byte[BufferBytes];
+        int count;
+        while ((count = await stream.ReadAsync(buffer, cancellation)) > 0)
+        {
+            if (bytes.Length + count > Limits.BodyBytes)
+                return Refuse(ProblemType.TooLarge, $"The body {form} is larger than {Limits.BodyBytes} bytes.");
+            bytes.Write(buffer, 0, count);
+        }
+        return new(bytes.GetBuffer().AsMemory(0, (int)bytes.Length), null);
+    }
+
+    private static RequestBody Refuse(ProblemType type, string detail) => new(default, ProblemJson.Of(type, detail));
+}

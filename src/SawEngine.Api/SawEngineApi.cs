@@ -1,0 +1,61 @@
+using SawEngine.Api.Features.Nests;
+using SawEngine.Api.Features.Plans;
+using SawEngine.Api.Features.Service;
+using SawEngine.Api.Http;
+using SawEngine.Api.Operations;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
+using SawEngine.Solvers.Scheduling;
+
+namespace SawEngine.Api;
+
+/// <summary>Puts the service together: the one place that knows all parts.</summary>
+public static partial class SawEngineApi
+{
+    private const string DefaultUrl = "http://localhost:5080";
+
+    /// <summary>All operations, in the order in which they are documented. An operation is added here and nowhere else.</summary>
+    public static IReadOnlyList<Operation> Operations(INester nester) =>
+    [
+        new PlanOperation(nester, new DispatchScheduler()),
+        new NestOperation(nester, Catalogs.Standard),
+    ];
+
+    /// <summary>Settings and services.</summary>
+    public static void Configure(WebApplicationBuilder builder)
+    {
+        if (builder.Configuration["urls"] is null && builder.Configuration["http_ports"] is null)
+            builder.WebHost.UseUrls(DefaultUrl);
+        builder.WebHost.ConfigureKestrel(static kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = Limits.BodyBytes;
+            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
+        });
+        builder.Services.AddSingleton(static services => Nester(services.GetRequiredService<ILoggerFactory>()));
+        builder.Services.AddSingleton(static services => Operations(services.GetRequiredService<INester>()));
+        builder.Services.AddGate();
+        builder.Services.AddOpenApiDocuments();
+    }
+
+    /// <summary>What answers which path.</summary>
+    public static void Map(WebApplication app)
+    {
+        app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = ProblemWriter.WriteForException });
+        app.UseStatusCodePages(ProblemWriter.WriteForStatus);
+        app.UseRateLimiter();
+        app.MapOperations(app.Services.GetRequiredService<IReadOnlyList<Operation>>());
+        app.MapService();
+        app.MapOpenApiDocuments();
+    }
+
+    /// <summary>The nester, held against the verifier.</summary>
+    public static INester Nester(ILoggerFactory loggers)
+    {
+        var log = loggers.CreateLogger("SawEngine.Nesting");
+        return new CheckedNester(new Solvers.Nesting.GreedyNester(), NestVerifier.Verify, violation => LogWithheld(log, violation.Code, violation.Detail));
+    }
+
+    [LoggerMessage(LogLevel.Error, "A nest was withheld because it breaks {Code}: {Detail}")]
+    private static partial void LogWithheld(ILogger logger, string code, string detail);
+}

@@ -1,0 +1,103 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+
+namespace SawEngine.Api.Wire.Canonical;
+
+/// <summary>
+/// The JSON Canonicalization Scheme (RFC 8785): no white space, members by their names' UTF-16 code units, numbers as ECMAScript writes doubles.
+/// On demand lists are brought in order too: items by their id where the first member is one, and lists of texts by the texts.
+/// </summary>
+public static class CanonicalJson
+{
+    /// <summary>The canonical form of a value.</summary>
+    public static string Of(JsonElement value, bool sortLists = false)
+    {
+        var text = new StringBuilder();
+        Write(value, sortLists, text);
+        return text.ToString();
+    }
+
+    private static void Write(JsonElement value, bool sortLists, StringBuilder text)
+    {
+        switch (value.ValueKind)
+        {
+            case JsonValueKind.Object:
+                WriteObject(value, sortLists, text);
+                break;
+            case JsonValueKind.Array:
+                WriteList(value, sortLists, text);
+                break;
+            case JsonValueKind.String:
+                WriteText(value.GetString()!, text);
+                break;
+            case JsonValueKind.Number:
+                text.Append(EcmaScriptNumber.Text(value.GetDouble()));
+                break;
+            default:
+                text.Append(value.GetRawText());
+                break;
+        }
+    }
+
+    private static void WriteObject(JsonElement value, bool sortLists, StringBuilder text)
+    {
+        var separator = '{';
+        foreach (var member in value.EnumerateObject().OrderBy(m => m.Name, StringComparer.Ordinal))
+        {
+            text.Append(separator);
+            WriteText(member.Name, text);
+            text.Append(':');
+            Write(member.Value, sortLists, text);
+            separator = ',';
+        }
+        text.Append(separator == '{' ? "{}" : "}");
+    }
+
+    private static void WriteList(JsonElement value, bool sortLists, StringBuilder text)
+    {
+        var separator = '[';
+        foreach (var item in sortLists ? Sorted(value) : value.EnumerateArray())
+        {
+            text.Append(separator);
+            Write(item, sortLists, text);
+            separator = ',';
+        }
+        text.Append(separator == '[' ? "[]" : "]");
+    }
+
+    private static IEnumerable<JsonElement> Sorted(JsonElement list)
+    {
+        var items = list.EnumerateArray().ToList();
+        return items.TrueForAll(item => IdOf(item) is not null) ? items.OrderBy(IdOf, StringComparer.Ordinal) : items;
+    }
+
+    private static string? IdOf(JsonElement item) => item.ValueKind switch
+    {
+        JsonValueKind.String => item.GetString(),
+        JsonValueKind.Object when item.EnumerateObject().FirstOrDefault() is { Value.ValueKind: JsonValueKind.String } first
+            && first.Name.EndsWith("Id", StringComparison.Ordinal) => first.Value.GetString(),
+        _ => null,
+    };
+
+    private static void WriteText(string value, StringBuilder text)
+    {
+        text.Append('"');
+        foreach (var c in value)
+        {
+            text.Append(c switch
+            {
+                '"' => "\\\"",
+                '\\' => "\\\\",
+                '\b' => "\\b",
+                '\f' => "\\f",
+                '\n' => "\\n",
+                '\r' => "\\r",
+                '\t' => "\\t",
+                < ' ' => "\\u" + ((int)c).ToString("x4", CultureInfo.InvariantCulture),
+                _ => c.ToString(),
+            });
+        }
+        text.Append('"');
+    }
+}

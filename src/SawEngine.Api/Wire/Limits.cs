@@ -1,0 +1,50 @@
+namespace SawEngine.Api.Wire;
+
+/// <summary>The limits in force; published in <c>GET /v1/service</c> and, as bounds, in the OpenAPI document.</summary>
+public static class Limits
+{
+    /// <summary>Largest body, as sent and unpacked.</summary>
+    public const int BodyBytes = 8 * 1024 * 1024;
+
+    /// <summary>Deepest nesting of objects and lists in a body.</summary>
+    public const int Depth = 16;
+
+    /// <summary>Longest text in code points, where a member states no shorter one.</summary>
+    public const int TextLength = 200;
+
+    /// <summary>Longest id in code points.</summary>
+    public const int IdLength = 64;
+
+    /// <summary>Most entries of an <c>attributes</c> map.</summary>
+    public const int Attributes = 32;
+
+    /// <summary>Most faults reported in one answer.</summary>
+    public const int FaultsReported = 100;
+
+    /// <summary>Most pieces or order lines in a request.</summary>
+    public const int Lines = 2_000;
+
+    /// <summary>Most stock items in a request.</summary>
+    public const int StockItems = 5_000;
+
+    /// <summary>Most pieces of one line, and of all lines together.</summary>
+    public const int TotalQuantity = 100_000;
+
+    /// <summary>Most bars of one stock item.</summary>
+    public const int StockQuantity = 100_000;
+
+    /// <summary>Longest length, in either length unit.</summary>
+    public const int Length = 1_000_000;
+
+    /// <summary>Largest cost.</summary>
+    public const int Cost = 10_000_000;
+
+    /// <summary>Longest time a calculation may take.</summary>
+    public const int Seconds = 60;
+
+    /// <summary>Calculations at the same time.</summary>
+    public static int Calculations => Environment.ProcessorCount;
+
+    /// <summary>Calculations that may wait for one to end.</summary>
+    public static int WaitingCalculations => 2 * Environment.ProcessorCount;
+}

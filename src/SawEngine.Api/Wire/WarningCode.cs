@@ -1,0 +1,8 @@
+namespace SawEngine.Api.Wire;
+
+/// <summary>Codes of warnings; documented in docs/error-codes.md. An ignored member keeps the code of its fault.</summary>
+public static class WarningCode
+{
+    public const string AmbiguousGrade = "ambiguous_grade";
+    public const string TrimNotUsed = "trim_not_used";
+}

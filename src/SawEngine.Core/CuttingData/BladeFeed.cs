@@ -1,0 +1,59 @@
+namespace SawEngine.Core.CuttingData;
+
+/// <summary>
+/// Blade feed at a depth in mm/min: f = min(100 R/w, 1000 v h/p, the saw's fastest), but not below 1000 v h/p of the lightest load per tooth
+/// as long as that stays within the grade's highest rate. R in cm2/min, v in m/min; w, h and p in mm.
+/// </summary>
+/// <param name="Rate">R.</param>
+/// <param name="RateLimit">What sets R.</param>
+/// <param name="HighestRate">The rate to which the lightest load per tooth may lift R.</param>
+/// <param name="Speed">v.</param>
+/// <param name="Load">Limits of h.</param>
+/// <param name="Fastest">The saw's fastest blade feed.</param>
+internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double HighestRate, double Speed, ToothLoad Load, double Fastest)
+{
+    public (double Feed, CutLimit Limit) At(CutSlice slice)
+    {
+        if (slice.Width <= 0)
+            return (Fastest, CutLimit.BladeFeed);
+        var (feed, limit) = (100 * Rate / slice.Width, RateLimit);
+        var byTooth = ByTooth(Load.MostAt(slice));
+        if (byTooth < feed)
+            (feed, limit) = (byTooth, CutLimit.ToothLoad);
+        var least = LeastAt(slice);
+        if (least > feed)
+            (feed, limit) = (least, CutLimit.ToothLoadMinimum);
+        return Fastest < feed ? (Fastest, CutLimit.BladeFeed) : (feed, limit);
+    }
+
+    /// <summary>The highest cutting rate on the way, in cm2/min.</summary>
+    public double PeakRate(CutProfile profile) => profile.Slices.Max(slice => RateAt(slice, At(slice).Feed));
+
+    /// <summary>The highest cutting rate that the lightest load per tooth asks for, in cm2/min.</summary>
+    public double LeastPeakRate(CutProfile profile) =>
+        profile.Slices.Max(slice => RateAt(slice, Math.Min(Fastest, LeastAt(slice))));
+
+    /// <summary>Whether the lightest load per tooth is kept all the way.</summary>
+    public bool KeepsLeast(CutProfile profile) => Load.Smallest <= 0 || profile.Slices.All(slice =>
+        slice.Width <= 0 || At(slice).Feed >= ByTooth(Load.Smallest) * (1 - 1e-9));
+
+    /// <summary>Cut time in minutes, the integral of dy/f(y), and what limits the feed for the largest part of it.</summary>
+    public (double Minutes, CutLimit Limit) Through(CutProfile profile)
+    {
+        var minutesByLimit = new double[Enum.GetValues<CutLimit>().Length];
+        foreach (var slice in profile.Slices)
+        {
+            var (feed, limit) = At(slice);
+            minutesByLimit[(int)limit] += slice.Thickness / feed;
+        }
+
+        return (minutesByLimit.Sum(), (CutLimit)Array.IndexOf(minutesByLimit, minutesByLimit.Max()));
+    }
+
+    private double LeastAt(CutSlice slice) =>
+        slice.Width > 0 ? Math.Min(ByTooth(Load.LeastAt(slice)), 100 * HighestRate / slice.Width) : 0;
+
+    private double ByTooth(double load) => 1000 * Speed * load / Load.Pitch;
+
+    private static double RateAt(CutSlice slice, double feed) => slice.Width > 0 ? feed * slice.Width / 100 : 0;
+}

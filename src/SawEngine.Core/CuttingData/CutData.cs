@@ -1,0 +1,46 @@
+using SawEngine.Core.Quantities;
+
+namespace SawEngine.Core.CuttingData;
+
+/// <summary>Cutting data of one cut: how saw and blade are set, what limits them and how long the blade is in the work.</summary>
+public sealed record CutData
+{
+    /// <summary>The blade.</summary>
+    public required string BladeId { get; init; }
+
+    /// <summary>Blade speed, rounded to 0.1 m/min, half to even.</summary>
+    public required Speed BladeSpeed { get; init; }
+
+    /// <summary>Mean cutting rate, area over cut time, rounded to 0.1 cm2/min, half to even.</summary>
+    public required CuttingRate CuttingRate { get; init; }
+
+    /// <summary>Mean blade feed, travel over cut time, in mm/min, rounded to 0.1, half to even.</summary>
+    public required decimal BladeFeedMillimetersPerMinute { get; init; }
+
+    /// <summary>What limits the feed over the largest part of the cut time.</summary>
+    public required CutLimit LimitedBy { get; init; }
+
+    /// <summary>Teeth in the work.</summary>
+    public required TeethInWork TeethInWork { get; init; }
+
+    /// <summary>Highest power that the motor gives during the cut in kilowatts, rounded to 0.01, half to even.</summary>
+    public required decimal PowerKilowatts { get; init; }
+
+    /// <summary>Time the blade is in the work in seconds, rounded up to 0.1.</summary>
+    public required decimal CutSeconds { get; init; }
+
+    /// <summary>Area of the cut face, A/cos a, rounded to 0.001 mm2, half to even; the section's area where square.</summary>
+    public required Area CutArea { get; init; }
+
+    /// <summary>Area that a new blade of this kind cuts in this grade, in square meters.</summary>
+    public required Sourced<decimal> BladeLifeSquareMeters { get; init; }
+
+    /// <summary>Share of a new blade's life that the cut uses.</summary>
+    public decimal BladeLifeShare => CutArea.SquareMillimeters / 1_000_000m / BladeLifeSquareMeters.Value;
+
+    /// <summary>The factors between the grade's reference and these data, in order of use.</summary>
+    public required IReadOnlyList<AppliedFactor> Factors { get; init; }
+
+    /// <summary>What should be known about the cut.</summary>
+    public required IReadOnlyList<CutWarning> Warnings { get; init; }
+}

@@ -1,0 +1,120 @@
+using SawEngine.Core.Orders;
+using SawEngine.Core.Sections;
+
+namespace SawEngine.Core.CuttingData;
+
+/// <summary>What a blade meets on its way through a section as it lies, in mm. A swivel widens every run by 1/cos a.</summary>
+internal sealed class CutProfile
+{
+    /// <summary>
+    /// Slices between two breakpoints, of equal angles in a cosine spacing, which suits the tangents of rounds. Against 200 000 slices the cut time
+    /// of rounds, tubes and beams with any production pitch differs by 4e-4 at most.
+    /// </summary>
+    private const int SlicesPerInterval = 32;
+
+    /// <summary>Where an interval is looked at for whether its runs stay as they are, so that one slice is enough.</summary>
+    private static readonly double[] Probes = [0.5, 9.5, 16.5, SlicesPerInterval - 0.5];
+
+    private const double NoMaterial = 1e-9;
+
+    private CutProfile(Section section, double widening, CutSlice[] slices, double shortestRun)
+    {
+        IsSolid = section.IsSolid;
+        Travel = section.Height.ApproximateMillimeters;
+        Area = (double)section.Area.SquareMillimeters * widening;
+        BoundingWidth = section.Width.ApproximateMillimeters * widening;
+        Slices = slices;
+        LongestRun = slices.Max(slice => slice.LongestRun);
+        ShortestRun = shortestRun;
+    }
+
+    public bool IsSolid { get; }
+
+    public double Travel { get; }
+
+    public double Area { get; }
+
+    public double BoundingWidth { get; }
+
+    public double MeanWidth => Area / Travel;
+
+    /// <summary>Width by which the grade's speed is corrected: of solids their full width, which is how tables are entered, else the mean width.</summary>
+    public double WidthOfCut => IsSolid ? BoundingWidth : MeanWidth;
+
+    public double LongestRun { get; }
+
+    /// <summary>The shortest run that lasts long enough to count.</summary>
+    public double ShortestRun { get; }
+
+    public CutSlice[] Slices { get; }
+
+    public static CutProfile Of(Section section, EndCut cut, CuttingParameters parameters)
+    {
+        var widening = cut.AlongBar;
+        var slices = SlicesOf(section, widening);
+        return new(section, widening, slices, LastingShortestRun(slices, (double)parameters.ShortestRunTravelShare));
+    }
+
+    private static CutSlice[] SlicesOf(Section section, double widening)
+    {
+        var depths = section.Breakpoints;
+        var slices = new List<CutSlice>((depths.Count - 1) * SlicesPerInterval);
+        for (var i = 1; i < depths.Count; i++)
+        {
+            if (depths[i] > depths[i - 1])
+                AddSlices(section, depths[i - 1], depths[i], widening, slices);
+        }
+
+        return [.. slices];
+    }
+
+    private static void AddSlices(Section section, double top, double bottom, double widening, List<CutSlice> slices)
+    {
+        var probes = Array.ConvertAll(Probes, step => SliceAt(section, DepthAt(top, bottom, step), bottom - top, widening));
+        if (Array.TrueForAll(probes, probe => probe.IsLike(probes[0])))
+        {
+            slices.Add(probes[0]);
+            return;
+        }
+
+        for (var i = 0; i < SlicesPerInterval; i++)
+        {
+            var upper = DepthAt(top, bottom, i);
+            var lower = DepthAt(top, bottom, i + 1);
+            slices.Add(SliceAt(section, DepthAt(top, bottom, i + 0.5), lower - upper, widening));
+        }
+    }
+
+    private static double DepthAt(double top, double bottom, double step) =>
+        top + (bottom - top) * (1 - Math.Cos(Math.PI * step / SlicesPerInterval)) / 2;
+
+    private static CutSlice SliceAt(Section section, double depth, double thickness, double widening)
+    {
+        double width = 0, longest = 0, shortest = double.MaxValue;
+        foreach (var (start, end) in section.RunsAt(depth))
+        {
+            var run = (end - start) * widening;
+            if (run <= NoMaterial)
+                continue;
+            width += run;
+            longest = Math.Max(longest, run);
+            shortest = Math.Min(shortest, run);
+        }
+
+        return new(thickness, width, longest, width > 0 ? shortest : 0);
+    }
+
+    private static double LastingShortestRun(CutSlice[] slices, double travelShare)
+    {
+        var inMaterial = slices.Where(slice => slice.Width > 0).OrderBy(slice => slice.ShortestRun).ToArray();
+        var needed = travelShare * slices.Sum(slice => slice.Thickness);
+        foreach (var slice in inMaterial)
+        {
+            needed -= slice.Thickness;
+            if (needed <= 0)
+                return slice.ShortestRun;
+        }
+
+        return inMaterial.Length > 0 ? inMaterial[^1].ShortestRun : 0;
+    }
+}

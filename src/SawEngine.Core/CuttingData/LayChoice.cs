@@ -1,0 +1,89 @@
+using SawEngine.Core.Grades;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
+using SawEngine.Core.Sections;
+
+namespace SawEngine.Core.CuttingData;
+
+/// <summary>The best blade for one way that the section lies.</summary>
+internal static class LayChoice
+{
+    public static BladeChoiceResult Choose(
+        Lay lay, Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CuttingParameters parameters)
+    {
+        if (section.Area.SquareMillimeters <= 0 || section.Height <= Length.Zero || section.Width <= Length.Zero)
+            return BladeChoiceResult.None(ObstacleCodes.NoMaterial, $"Section {section.Designation} has no area.");
+        var laid = lay.Of(section);
+        var laidCuts = cuts.Select(lay.Of).ToArray();
+        foreach (var cut in laidCuts)
+        {
+            if (SawFit.Obstacle(saw, laid, cut) is { } obstacle)
+                return BladeChoiceResult.None(obstacle, $"Saw {saw.SawId} does not make all cuts through section {section.Designation}.");
+        }
+
+        var profiles = laidCuts.Distinct().ToDictionary(cut => cut, cut => CutProfile.Of(laid, cut, parameters));
+        var narrowest = profiles[laidCuts.MinBy(cut => cut.AlongBar)];
+        var ranked = BladesOf(saw).Select(blade => RankedBlade.Of(blade, narrowest, parameters)).ToArray();
+        return Best(ranked, blade => DataOf(blade, laidCuts, profiles, grade, saw, parameters), lay);
+    }
+
+    /// <summary>Tries the blades rank by rank; of one rank the fastest is taken.</summary>
+    private static BladeChoiceResult Best(RankedBlade[] blades, Func<Blade, (CutData[]? Cuts, CutObstacle? Obstacle)> dataOf, Lay lay)
+    {
+        var obstacles = new Dictionary<RankedBlade, CutObstacle>();
+        foreach (var rank in blades.GroupBy(blade => blade.Rank).OrderBy(group => group.Key))
+        {
+            (RankedBlade Blade, CutData[] Cuts, decimal Seconds)? best = null;
+            foreach (var blade in rank.OrderBy(blade => blade.Blade.BladeId, StringComparer.Ordinal))
+            {
+                var (cuts, obstacle) = dataOf(blade.Blade);
+                if (cuts is null)
+                    obstacles[blade] = obstacle!;
+                else if (best is not { } soFar || cuts.Sum(cut => cut.CutSeconds) < soFar.Seconds)
+                    best = (blade, cuts, cuts.Sum(cut => cut.CutSeconds));
+            }
+
+            if (best is { } found)
+                return BladeChoiceResult.Of(ChoiceOf(found.Blade, found.Cuts, lay, blades, obstacles));
+        }
+
+        return None(blades, obstacles);
+    }
+
+    private static BladeChoice ChoiceOf(
+        RankedBlade chosen, CutData[] cuts, Lay lay, RankedBlade[] blades, Dictionary<RankedBlade, CutObstacle> obstacles) => new()
+        {
+            Blade = chosen.Blade,
+            Lay = lay,
+            TeethRank = chosen.Rank.Class,
+            Cuts = cuts,
+            Rejected = [.. blades.Where(blade => blade != chosen).Select(blade => blade.RejectedFor(chosen, obstacles.GetValueOrDefault(blade)))],
+        };
+
+    /// <summary>The obstacle that all blades share, else that no blade fits.</summary>
+    private static BladeChoiceResult None(RankedBlade[] blades, Dictionary<RankedBlade, CutObstacle> obstacles)
+    {
+        var codes = obstacles.Values.Select(obstacle => obstacle.Code).Distinct(StringComparer.Ordinal).ToArray();
+        return codes.Length == 1 && codes[0] != ObstacleCodes.TooFewTeeth
+            ? BladeChoiceResult.None(codes[0], obstacles[blades[0]].Detail)
+            : BladeChoiceResult.None(ObstacleCodes.NoBlade, "No blade of the saw has enough teeth in the work.");
+    }
+
+    private static (CutData[]? Cuts, CutObstacle? Obstacle) DataOf(
+        Blade blade, EndCut[] cuts, Dictionary<EndCut, CutProfile> profiles, Grade grade, Saw saw, CuttingParameters parameters)
+    {
+        var results = profiles.ToDictionary(
+            pair => pair.Key,
+            pair => CuttingDataCalculator.For(pair.Value, grade, saw, blade, parameters));
+        foreach (var cut in cuts)
+        {
+            if (results[cut].Obstacle is { } obstacle)
+                return (null, obstacle);
+        }
+
+        return ([.. cuts.Select(cut => results[cut].Data!)], null);
+    }
+
+    private static IReadOnlyList<Blade> BladesOf(Saw saw) => saw.Blades.Count > 0 ? saw.Blades : DefaultBlades.For(saw.Capacity);
+}

@@ -1,0 +1,47 @@
+using SawEngine.Core.Cautions;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Scheduling;
+
+namespace SawEngine.Core.Planning;
+
+/// <summary>Attaches cautions to the jobs that cause them. Each caution stands once in the plan.</summary>
+internal sealed class CautionStage(PlanProblem problem)
+{
+    private readonly Dictionary<PieceRef, OrderLine> lines = problem.Orders.SelectMany(order => order.Lines).ToDictionary(line => line.Ref);
+
+    public Result Run(IReadOnlyList<JobDraft> jobs, IReadOnlyDictionary<string, ScheduledJob> scheduled)
+    {
+        var byJob = jobs.Where(job => scheduled.ContainsKey(job.JobId))
+            .ToDictionary(job => job.JobId, job => CautionsOf(job, scheduled[job.JobId].SawId), StringComparer.Ordinal);
+        var all = byJob.Values.SelectMany(cautions => cautions).Distinct()
+            .OrderBy(caution => caution.Code, StringComparer.Ordinal).ThenBy(caution => caution.Detail, StringComparer.Ordinal)
+            .Select((caution, i) => new PlannedCaution($"C{i + 1}", caution))
+            .ToList();
+        var ids = all.ToDictionary(planned => planned.Caution, planned => planned.CautionId);
+        return new(all, byJob.ToDictionary(
+            job => job.Key,
+            job => (IReadOnlyList<string>)all.Where(planned => job.Value.Contains(planned.Caution)).Select(planned => ids[planned.Caution]).ToList(),
+            StringComparer.Ordinal));
+    }
+
+    private HashSet<Caution> CautionsOf(JobDraft job, string sawId)
+    {
+        var saw = problem.Saws.First(planSaw => planSaw.Saw.SawId == sawId).Saw;
+        var (section, grade) = (job.Nest.Group.Section, job.Nest.Group.Grade);
+        var bars = job.OnSaw[sawId].Select(bar => bar.Layout).ToList();
+        var pieces = bars.SelectMany(bar => bar.Cuts).DistinctBy(cut => cut.Piece).ToList();
+        var longest = pieces.Max(cut => cut.End - cut.Start);
+        var shortest = pieces.Min(cut => PieceGeometry.Of(lines[cut.Piece]).ShortSide);
+        var lifts = bars.Select(bar => bar.Stock).DistinctBy(stock => stock.StockId)
+            .Select(stock => CautionRules.ForLift($"Bar {stock.StockId}", grade.Density.Value.MassOf(section.Area, stock.Length)))
+            .Append(CautionRules.ForLift($"The longest piece of {section.Designation}", grade.Density.Value.MassOf(section.Area, longest)))
+            .Append(CautionRules.ForShortPiece(shortest, section));
+        return [.. CautionRules.ForSaw(saw), .. CautionRules.ForGrade(grade, saw), .. lifts.OfType<Caution>()];
+    }
+
+    /// <summary>The cautions of the plan, and the ids by job.</summary>
+    public sealed record Result(IReadOnlyList<PlannedCaution> All, IReadOnlyDictionary<string, IReadOnlyList<string>> ByJob)
+    {
+        public IReadOnlyList<string> OfJob(string jobId) => ByJob.GetValueOrDefault(jobId, []);
+    }
+}

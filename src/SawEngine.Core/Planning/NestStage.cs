@@ -1,0 +1,92 @@
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Stock;
+
+namespace SawEngine.Core.Planning;
+
+/// <summary>Nests the cutting groups, one after the other, each from the stock that the ones before it left.</summary>
+internal sealed class NestStage(PlanProblem problem, INester nester, CancellationToken cancellation)
+{
+    // A wider class leaves the scheduler more choice; it may cost this much more material than the cheapest class.
+    private const decimal WidestClassMayCostMore = 0.0005m;
+
+    private readonly Dictionary<string, int?> stockLeft = problem.Stock.ToDictionary(item => item.StockId, item => item.Quantity, StringComparer.Ordinal);
+
+    private readonly Dictionary<string, StockItem> offered = problem.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal);
+
+    private readonly Dictionary<string, DateTimeOffset> due = problem.Orders.Where(order => order.Due is not null)
+        .ToDictionary(order => order.OrderId, order => order.Due!.Value, StringComparer.Ordinal);
+
+    public IReadOnlyList<GroupNest> Run(IEnumerable<FittedGroup> groups) => groups.Select(NestGroup).ToList();
+
+    private GroupNest NestGroup(FittedGroup fitted)
+    {
+        if (fitted.Settings.Count == 0)
+            return new(fitted.Group, null, [], fitted.Unplaced, 0, 0);
+        var best = Best(SawClass.Candidates(fitted.Settings).Select(sawClass => Nest(fitted.Group, sawClass)).ToList());
+        foreach (var layout in best.Layouts)
+            stockLeft[layout.Stock.StockId] -= layout.Repeat;
+        return best with
+        {
+            Layouts = best.Layouts.Select(layout => layout with { Stock = offered[layout.Stock.StockId] }).ToList(),
+            Unplaced = fitted.Unplaced.Concat(best.Unplaced).OrderBy(pieces => pieces.Piece).ToList(),
+        };
+    }
+
+    private static GroupNest Best(IReadOnlyList<GroupNest> candidates)
+    {
+        var fewest = candidates.Min(candidate => candidate.UnplacedCount);
+        var fullest = candidates.Where(candidate => candidate.UnplacedCount == fewest).ToList();
+        var cheapest = fullest.Min(candidate => candidate.ValueMicros);
+        return fullest.First(candidate => candidate.ValueMicros <= cheapest + WidestClassMayCostMore * Math.Abs(cheapest));
+    }
+
+    private GroupNest Nest(CuttingGroup group, SawClass sawClass)
+    {
+        var fitting = problem.Stock.Where(item => Equals(item.Section, group.Section) && Equals(item.Grade, group.Grade)).ToList();
+        var liftable = fitting.Where(item => sawClass.Settings.All(setting => setting.Lifts(item))).ToList();
+        var nestProblem = ProblemOf(group, sawClass, liftable.Select(WhatIsLeft).OfType<StockItem>().ToList());
+        var nest = nester.Solve(nestProblem, problem.Effort, cancellation);
+        if (NestVerifier.Verify(nestProblem, nest).Count > 0)
+            return new(group, sawClass, [], Withheld(group), 0, 0);
+        var tooHeavy = liftable.Count == 0 && fitting.Count > 0;
+        var unplaced = tooHeavy ? nest.Unplaced.Select(pieces => pieces with { Reason = UnplacedReason.BarTooHeavy }).ToList() : nest.Unplaced;
+        return new(group, sawClass, nest.Layouts, unplaced, nest.ValueMicros, BoundOver(sawClass, nestProblem, nest), nest.StoppedBy);
+    }
+
+    private NestProblem ProblemOf(CuttingGroup group, SawClass sawClass, IReadOnlyList<StockItem> stock) => new()
+    {
+        Lines = group.Lines,
+        Stock = stock,
+        Rules = sawClass.Envelope,
+        Remnants = problem.Remnants,
+        ScrapValueMicrosPerKilogram = problem.ScrapValueMicrosPerKilogram,
+        Due = due,
+    };
+
+    private StockItem? WhatIsLeft(StockItem item) =>
+        stockLeft[item.StockId] switch
+        {
+            null => item,
+            > 0 and var left => item with { Quantity = left },
+            _ => null,
+        };
+
+    private static List<UnplacedPieces> Withheld(CuttingGroup group) =>
+        group.Lines.Select(line => new UnplacedPieces(line.Ref, line.Quantity, UnplacedReason.NotVerified)).ToList();
+
+    /// <summary>The nest's bound holds for the envelope. Where the saws differ, the same pieces are bounded again under the least that any of them asks.</summary>
+    private long BoundOver(SawClass sawClass, NestProblem nestProblem, Nest nest)
+    {
+        if (sawClass.IsUniform || nest.Layouts.Count == 0)
+            return nest.BoundMicros;
+        var placed = nest.Layouts.SelectMany(layout => layout.Cuts.Select(cut => (cut.Piece, layout.Repeat)))
+            .GroupBy(cut => cut.Piece).ToDictionary(cuts => cuts.Key, cuts => cuts.Sum(cut => cut.Repeat));
+        var relaxed = nestProblem with
+        {
+            Lines = nestProblem.Lines.Where(line => placed.ContainsKey(line.Ref)).Select(line => line with { Quantity = placed[line.Ref] }).ToList(),
+            Rules = sawClass.Relaxation,
+        };
+        var again = nester.Solve(relaxed, Effort.Quick, cancellation);
+        return again.Unplaced.Count == 0 ? again.BoundMicros : 0;
+    }
+}

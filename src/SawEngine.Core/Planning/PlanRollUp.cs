@@ -1,0 +1,173 @@
+using SawEngine.Core.Costs;
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Scheduling;
+using SawEngine.Core.Times;
+
+namespace SawEngine.Core.Planning;
+
+/// <summary>Puts the results of the stages together to a plan.</summary>
+internal sealed class PlanRollUp(
+    PlanProblem problem, IReadOnlyList<GroupNest> nests, IReadOnlyList<JobDraft> jobs, IReadOnlyList<BarLayout> refused, Schedule schedule)
+{
+    private readonly Dictionary<string, ScheduledJob> scheduled = schedule.Jobs.ToDictionary(job => job.JobId, StringComparer.Ordinal);
+
+    public Plan Plan()
+    {
+        var layouts = jobs.SelectMany(LayoutsOf).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal).ToList();
+        var cautions = new CautionStage(problem).Run(jobs, scheduled);
+        var plannedJobs = jobs.Where(job => scheduled.ContainsKey(job.JobId)).Select(job => JobOf(job, cautions)).OrderBy(job => job.Scheduled.JobId, StringComparer.Ordinal).ToList();
+        var orders = OrdersOf(layouts);
+        return new()
+        {
+            Status = StatusOf(orders),
+            Orders = orders,
+            Jobs = plannedJobs,
+            Layouts = layouts,
+            Nests = NestsOf(layouts),
+            Schedule = schedule,
+            Unplaced = UnplacedOf(),
+            Unscheduled = schedule.Unscheduled,
+            Cautions = cautions.All,
+            Claims = layouts.GroupBy(layout => layout.Layout.Stock.StockId, StringComparer.Ordinal)
+                .OrderBy(layoutsOfStock => layoutsOfStock.Key, StringComparer.Ordinal)
+                .Select(layoutsOfStock => new Claim(layoutsOfStock.Key, layoutsOfStock.Sum(layout => layout.Layout.Repeat)))
+                .ToList(),
+            Warnings = WarningsOf(plannedJobs),
+            MaterialYield = YieldOf(layouts),
+        };
+    }
+
+    /// <summary>A job's bars on the saw that cuts them; of an unscheduled job on the first that may.</summary>
+    private IReadOnlyList<BarWork> BarsOf(JobDraft job) =>
+        scheduled.TryGetValue(job.JobId, out var onSaw) ? job.OnSaw[onSaw.SawId] : job.OnSaw.OrderBy(saw => saw.Key, StringComparer.Ordinal).First().Value;
+
+    private IEnumerable<PlannedLayout> LayoutsOf(JobDraft job) =>
+        job.Bars.Zip(BarsOf(job), (bar, work) => (bar.LayoutId, work.Layout)).Select((bar, i) => new PlannedLayout
+        {
+            LayoutId = bar.LayoutId,
+            JobId = job.JobId,
+            Sequence = i + 1,
+            Layout = bar.Layout,
+            SawIds = job.OnSaw.Keys.Order(StringComparer.Ordinal).ToList(),
+        });
+
+    private PlannedJob JobOf(JobDraft job, CautionStage.Result cautions)
+    {
+        var onSaw = scheduled[job.JobId];
+        var setting = SettingOf(job, onSaw);
+        var bars = job.OnSaw[onSaw.SawId];
+        var faces = bars.SelectMany(bar => bar.Passes).Select(pass => pass.Cut.Face).Where(face => !face.IsSquare).Distinct().Select(setting.CuttingOf).ToList();
+        return new()
+        {
+            Scheduled = onSaw,
+            Section = setting.Group.Section.Designation,
+            Lay = setting.Lay,
+            Grade = setting.Group.Grade.Designation,
+            BladeId = setting.Blade.BladeId,
+            Square = setting.CuttingOf(EndCut.Square),
+            Mitered = faces.MaxBy(cutting => cutting.CutSeconds),
+            Time = bars.Select(bar => bar.Total * bar.Layout.Repeat).Aggregate(TimeParts.Zero, (sum, bar) => sum + bar),
+            SetUpSeconds = onSaw.SetUps.Sum(setUp => setUp.Finish - setUp.Start),
+            CautionIds = cautions.OfJob(job.JobId),
+        };
+    }
+
+    private static SawSetting SettingOf(JobDraft job, ScheduledJob onSaw) =>
+        job.Nest.SawClass!.Settings.First(setting => string.Equals(setting.Saw.SawId, onSaw.SawId, StringComparison.Ordinal));
+
+    private List<PlannedOrder> OrdersOf(IReadOnlyList<PlannedLayout> layouts)
+    {
+        var costs = CostsOf();
+        var cuts = layouts.Where(layout => scheduled.ContainsKey(layout.JobId))
+            .SelectMany(layout => layout.Layout.Cuts.Select(cut => (cut.Piece, layout.JobId, layout.Layout.Repeat)))
+            .ToLookup(cut => cut.Piece);
+        return problem.Orders.Select(order => OrderOf(order, cuts, costs)).ToList();
+
+        PlannedOrder OrderOf(SalesOrder order, ILookup<PieceRef, (PieceRef Piece, string JobId, int Repeat)> cutsOf, IReadOnlyDictionary<PieceRef, LineCost> costOf)
+        {
+            var lines = order.Lines.Select(line => new PlannedLine
+            {
+                Line = line,
+                Planned = cutsOf[line.Ref].Sum(cut => cut.Repeat),
+                Finish = cutsOf[line.Ref].Select(cut => (long?)scheduled[cut.JobId].Finish).Max(),
+                JobIds = cutsOf[line.Ref].Select(cut => cut.JobId).Distinct().Order(StringComparer.Ordinal).ToList(),
+                Cost = costOf.GetValueOrDefault(line.Ref, LineCost.None),
+            }).ToList();
+            var finish = lines.Max(line => line.Finish);
+            var late = finish is { } done && order.Due is { } due ? Math.Max(0, done - (long)Math.Floor((due - problem.PlanStart).TotalSeconds)) : 0;
+            return new() { Order = order, Lines = lines, Finish = finish, SecondsLate = late };
+        }
+    }
+
+    private IReadOnlyDictionary<PieceRef, LineCost> CostsOf()
+    {
+        var costs = new CostRollUp(problem);
+        foreach (var job in jobs.Where(job => scheduled.ContainsKey(job.JobId)))
+        {
+            var onSaw = scheduled[job.JobId];
+            var setting = SettingOf(job, onSaw);
+            costs.Add(setting.Saw, setting.Blade, job.OnSaw[onSaw.SawId], onSaw.SetUps.Sum(setUp => setUp.Finish - setUp.Start));
+        }
+        return costs.Round();
+    }
+
+    private List<PlannedNest> NestsOf(IReadOnlyList<PlannedLayout> layouts)
+    {
+        var byNest = jobs.ToLookup(job => job.Nest, job => job.JobId, ReferenceEqualityComparer.Instance as IEqualityComparer<GroupNest>);
+        var byJob = layouts.ToLookup(layout => layout.JobId, StringComparer.Ordinal);
+        return nests.Select(nest =>
+        {
+            var own = byNest[nest].SelectMany(jobId => byJob[jobId]).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal).ToList();
+            var value = own.Sum(layout => LayoutCost.Micros(layout.Layout));
+            return new PlannedNest
+            {
+                Section = nest.Group.Section.Designation,
+                Grade = nest.Group.Grade.Designation,
+                LayoutIds = own.Select(layout => layout.LayoutId).ToList(),
+                Status = own.Count == 0 ? NestStatus.Infeasible : nest.UnplacedCount > 0 ? NestStatus.Partial : value <= nest.BoundMicros ? NestStatus.Optimal : NestStatus.Feasible,
+                ValueMicros = value,
+                BoundMicros = Math.Min(nest.BoundMicros, value),
+                StoppedBy = nest.StoppedBy,
+            };
+        }).ToList();
+    }
+
+    private List<UnplacedPieces> UnplacedOf() =>
+        nests.SelectMany(nest => nest.Unplaced)
+            .Concat(refused.SelectMany(layout => layout.Cuts.Select(cut => new UnplacedPieces(cut.Piece, layout.Repeat, UnplacedReason.NotVerified))))
+            .GroupBy(pieces => pieces.Piece)
+            .Select(pieces => pieces.First() with { Quantity = pieces.Sum(one => one.Quantity) })
+            .OrderBy(pieces => pieces.Piece)
+            .ToList();
+
+    private static PlanStatus StatusOf(IReadOnlyList<PlannedOrder> orders)
+    {
+        var lines = orders.SelectMany(order => order.Lines).ToList();
+        return lines.All(line => line.Planned == line.Line.Quantity) ? PlanStatus.Complete
+            : lines.All(line => line.Planned == 0) ? PlanStatus.None
+            : PlanStatus.Partial;
+    }
+
+    private List<Warning> WarningsOf(IReadOnlyList<PlannedJob> plannedJobs) =>
+        plannedJobs.SelectMany(job => job.Square.Warnings.Concat(job.Mitered?.Warnings ?? []).DistinctBy(warning => warning.Code)
+                .Select(warning => new Warning(warning.Code, warning.Detail, job.Scheduled.JobId)))
+            .Concat(OverdueOrders())
+            .OrderBy(warning => warning.Code, StringComparer.Ordinal).ThenBy(warning => warning.OrderId, StringComparer.Ordinal).ThenBy(warning => warning.JobId, StringComparer.Ordinal)
+            .ToList();
+
+    private IEnumerable<Warning> OverdueOrders() =>
+        problem.Orders.Where(order => order.Due < problem.PlanStart)
+            .Select(order => new Warning("order_overdue", $"Order {order.OrderId} was due before the plan starts.", OrderId: order.OrderId));
+
+    private static decimal YieldOf(IReadOnlyList<PlannedLayout> layouts)
+    {
+        var used = layouts.Sum(layout => Mass(layout, layout.Layout.Stock.Length) * layout.Layout.Repeat);
+        var kept = layouts.Sum(layout => layout.Layout.Repeat * (layout.Layout.Cuts.Sum(cut => Mass(layout, cut.End - cut.Start))
+            + (layout.Layout.Remainder.Kind == RemainderKind.Remnant ? Mass(layout, layout.Layout.Remainder.Length) : 0m)));
+        return used == 0m ? 0m : kept / used;
+
+        static decimal Mass(PlannedLayout layout, Quantities.Length length) =>
+            layout.Layout.Stock.Grade!.Density.Value.MassOf(layout.Layout.Stock.Section!.Area, length).Kilograms;
+    }
+}

@@ -1,0 +1,31 @@
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Scheduling;
+
+namespace SawEngine.Core.Planning;
+
+/// <summary>The main job: orders, stock and shop in, a verified plan out. Each stage gets values and gives values; nothing is stored.</summary>
+public sealed class Planner(INester nester, IScheduler scheduler)
+{
+    /// <summary>The plan. What cannot be planned is in it with its reason; a plan that the verifiers refuse is withheld as a whole.</summary>
+    public Plan Plan(PlanProblem problem, CancellationToken cancellation)
+    {
+        var groups = CuttingGroup.Of(problem.Orders.SelectMany(order => order.Lines)).SelectMany(group => FittedGroup.Of(problem, group));
+        var nests = new NestStage(problem, nester, cancellation).Run(groups);
+        var jobs = new JobStage(problem).Run(nests, out var refused);
+        var schedule = new ScheduleStage(problem, scheduler, cancellation).Run(jobs);
+        var plan = new PlanRollUp(problem, nests, jobs, refused, schedule).Plan();
+        return PlanVerifier.Verify(problem, plan) is { Count: > 0 } violations ? Withheld(problem, violations) : plan;
+    }
+
+    private static Plan Withheld(PlanProblem problem, IReadOnlyList<Violation> violations)
+    {
+        var unplaced = problem.Orders.SelectMany(order => order.Lines)
+            .Select(line => new GroupNest(new(line.Section!, line.Grade!, [line]), null, [], [new(line.Ref, line.Quantity, UnplacedReason.NotVerified)], 0, 0))
+            .ToList();
+        var plan = new PlanRollUp(problem, unplaced, [], [], ScheduleStage.Nothing).Plan();
+        return plan with
+        {
+            Warnings = [.. violations.Select(violation => new Warning(UnplacedReason.NotVerified, $"{violation.Code}: {violation.Detail}"))],
+        };
+    }
+}

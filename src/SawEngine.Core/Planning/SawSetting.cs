@@ -1,0 +1,142 @@
+using SawEngine.Core.CuttingData;
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
+using SawEngine.Core.Scheduling;
+using SawEngine.Core.Stock;
+using SawEngine.Core.Times;
+using SawFit = SawEngine.Core.Saws.SawFit;
+
+namespace SawEngine.Core.Planning;
+
+/// <summary>How a cutting group lies in the vise of one saw, with which blade and under which rules it is cut.</summary>
+internal sealed class SawSetting
+{
+    private readonly Dictionary<EndCut, CutData> cutting;
+    private readonly HashSet<PieceRef> holds;
+    private readonly int teethRank;
+
+    private SawSetting(Saw saw, CuttingGroup group, BladeChoice choice, IReadOnlyList<EndCut> faces, IEnumerable<OrderLine> lines, CutRules rules)
+    {
+        Saw = saw;
+        Group = group;
+        Blade = choice.Blade;
+        Lay = choice.Lay;
+        teethRank = choice.TeethRank;
+        Rules = rules;
+        cutting = faces.Zip(choice.Cuts).ToDictionary(pair => pair.First, pair => pair.Second);
+        holds = lines.Select(line => line.Ref).ToHashSet();
+    }
+
+    public Saw Saw { get; }
+
+    public CuttingGroup Group { get; }
+
+    public Blade Blade { get; }
+
+    public Lay Lay { get; }
+
+    /// <summary>The saw's rules with this blade.</summary>
+    public CutRules Rules { get; }
+
+    /// <summary>
+    /// The setting that can cut most lines of the group, of these the one with the better teeth, then the quickest; null with the reason where the saw can cut none.
+    /// </summary>
+    public static (SawSetting? Setting, string? Refusal) Of(CuttingGroup group, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim)
+    {
+        var lays = BladeChoice.LaysFor(group.Section, FacesOf(group.Lines)).ToList();
+        var byLay = lays.Select(lay => (Lay: lay, Lines: group.Lines.Where(line => Obstacle(saw, group, lay, line) is null).ToList())).ToList();
+        var most = byLay.Max(candidate => candidate.Lines.Count);
+        if (most == 0)
+            return (null, Nearest(lays.SelectMany(lay => group.Lines.Select(line => Obstacle(saw, group, lay, line)!))));
+        var settings = byLay.Where(candidate => candidate.Lines.Count == most).Select(candidate => Of(group, saw, trim, candidate.Lay, candidate.Lines)).ToList();
+        return settings.OfType<SawSetting>().MinBy(setting => (setting.teethRank, setting.cutting[EndCut.Square].CutSeconds)) is { } best
+            ? (best, null)
+            : (null, UnplacedReason.NoBladeCuts);
+    }
+
+    /// <summary>Why the saw does not cut a line of the group; null where it does.</summary>
+    public string? Refusal(OrderLine line)
+    {
+        if (!holds.Contains(line.Ref))
+            return Nearest([Obstacle(Saw, Group, Lay, line)!]);
+        var geometry = PieceGeometry.Of(line);
+        if (geometry.ShortSide < Rules.ShortestPiece || geometry.ShortSide <= Length.Zero)
+            return UnplacedReason.PieceTooShort;
+        return geometry.Overall > Rules.LongestPiece ? UnplacedReason.PieceTooLong : null;
+    }
+
+    /// <summary>Whether the bar feed carries a bar.</summary>
+    public bool Lifts(StockItem stock) => stock.Grade!.Density.Value.MassOf(stock.Section!.Area, stock.Length) <= Rules.LoadLimit;
+
+    /// <summary>Settings of the cut that makes a face.</summary>
+    public CutData CuttingOf(EndCut face) => cutting[face];
+
+    /// <summary>The layout at the positions of this saw, with its passes and times; null where the verifier does not pass it here.</summary>
+    public BarWork? WorkOf(BarLayout layout, IReadOnlyList<OrderLine> pieces, PlanProblem problem)
+    {
+        var nestProblem = new NestProblem
+        {
+            Lines = pieces.DistinctBy(line => line.Ref).ToList(),
+            Stock = [layout.Stock],
+            Rules = Rules,
+            Remnants = problem.Remnants,
+            ScrapValueMicrosPerKilogram = problem.ScrapValueMicrosPerKilogram,
+        };
+        if (LayoutPositions.Lay(layout.Stock, pieces, Rules, LayoutCost.Of(nestProblem)) is not { } laid)
+            return null;
+        laid = laid with { Repeat = layout.Repeat };
+        return NestVerifier.VerifyLayout(nestProblem, laid).Count == 0 ? Timed(laid) : null;
+    }
+
+    /// <summary>Bars of one layout follow one another, so each begins at the angle at which the one before ended.</summary>
+    private BarWork Timed(BarLayout laid)
+    {
+        var cuts = SawCut.Of(laid);
+        var planned = cuts.Select(cut => new PlannedCut(cut.Index, CuttingOf(cut.Face).CutSeconds, SwivelOf(cut.Face), cut.FreesPiece ? 1 : 0)).ToList();
+        var time = BarTime.Of(Saw, planned, laid.Remainder.Length > Length.Zero, planned.Count == 0 ? Angle.Zero : planned[^1].Swivel);
+        var passes = cuts.Zip(time.Cycles, (cut, cycle) => new PassWork(cut, cycle, ShareOf(CuttingOf(cut.Face)))).ToList();
+        var endsWithBar = cuts.Count(cut => cut.FreesPiece) < laid.Cuts.Count;
+        return new(laid, time.Load, passes, endsWithBar ? time.Remainder with { Unload = Saw.Times.UnloadSecondsPerPiece } : time.Remainder);
+    }
+
+    private Angle SwivelOf(EndCut face) => Lay.Of(face).WidthAngle;
+
+    private static long ShareOf(CutData cut) => (long)decimal.Ceiling(cut.BladeLifeShare * ScheduleSaw.FullBladeLife);
+
+    private static SawSetting? Of(CuttingGroup group, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim, Lay lay, List<OrderLine> lines)
+    {
+        var faces = FacesOf(lines);
+        var choice = LayChoice.Choose(lay, group.Section, group.Grade, saw, faces, CuttingParameters.Default).Choice;
+        return choice is null ? null : new(saw, group, choice, faces, lines, RulesOf(saw, choice.Blade, trim));
+    }
+
+    private static CutRules RulesOf(Saw saw, Blade blade, IReadOnlyDictionary<EndCondition, Length> trim) => new()
+    {
+        Kerf = blade.Kerf,
+        Trim = trim,
+        Tail = saw.Tail,
+        ShortestPiece = saw.ShortestPiece,
+        LongestPiece = saw.LongestPiece,
+        ThinnestSlice = saw.ThinnestSlice,
+        LoadLimit = saw.LoadLimit,
+        Capacity = saw.Capacity,
+        MiterRange = saw.MiterRange,
+    };
+
+    /// <summary>All faces that are cut, the square one of trim and joints first.</summary>
+    private static List<EndCut> FacesOf(IEnumerable<OrderLine> lines) =>
+        lines.SelectMany(line => new[] { line.FirstEnd, line.SecondEnd }).Prepend(EndCut.Square).Distinct().ToList();
+
+    private static string? Obstacle(Saw saw, CuttingGroup group, Lay lay, OrderLine line)
+    {
+        var lies = lay.Of(group.Section);
+        return SawFit.Obstacle(saw, lies, EndCut.Square)
+            ?? SawFit.Obstacle(saw, lies, lay.Of(line.FirstEnd))
+            ?? SawFit.Obstacle(saw, lies, lay.Of(line.SecondEnd));
+    }
+
+    private static string Nearest(IEnumerable<string> obstacles) =>
+        obstacles.Any(obstacle => obstacle != SawFit.Capacity) ? UnplacedReason.NoSawCutsMiter : UnplacedReason.NoSawHoldsSection;
+}

@@ -1,0 +1,104 @@
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Scheduling;
+
+namespace SawEngine.Core.Planning;
+
+/// <summary>Gives each cutting job a saw, a place and times.</summary>
+internal sealed class ScheduleStage(PlanProblem problem, IScheduler scheduler, CancellationToken cancellation)
+{
+    private const decimal Micros = 1_000_000m;
+
+    /// <summary>A schedule of no jobs.</summary>
+    public static Schedule Nothing { get; } = new() { Jobs = [], Unscheduled = [], CostMicros = 0, BoundMicros = 0, Rule = "none" };
+
+    public Schedule Run(IReadOnlyList<JobDraft> jobs)
+    {
+        var scheduleProblem = new ScheduleProblem
+        {
+            Saws = problem.Saws.Select(SawOf).ToList(),
+            Jobs = jobs.Select(JobOf).OrderBy(job => job.JobId, StringComparer.Ordinal).ToList(),
+            Deliveries = DeliveriesOf(jobs),
+        };
+        var schedule = scheduler.Solve(scheduleProblem, problem.Effort, cancellation);
+        return ScheduleVerifier.Verify(scheduleProblem, schedule).Count == 0
+            ? schedule
+            : Nothing with { Unscheduled = scheduleProblem.Jobs.Select(job => new UnscheduledJob(job.JobId, UnscheduledReason.NotVerified)).ToList() };
+    }
+
+    private static ScheduleSaw SawOf(PlanSaw planSaw)
+    {
+        var saw = planSaw.Saw;
+        var mounted = saw.Blades.FirstOrDefault(blade => string.Equals(blade.BladeId, saw.MountedBladeId, StringComparison.Ordinal));
+        return new()
+        {
+            SawId = saw.SawId,
+            Windows = planSaw.Windows,
+            InitialState = new(null, null, saw.MountedBladeId),
+            SetUpTimes = new(
+                WholeSeconds(saw.Times.SectionSetUpSeconds), WholeSeconds(saw.Times.GradeGroupSetUpSeconds), WholeSeconds(saw.Times.BladeChangeSeconds)),
+            RemainingBladeLife = (long)decimal.Floor((mounted?.RemainingLife ?? 1m) * ScheduleSaw.FullBladeLife),
+        };
+    }
+
+    private static long WholeSeconds(decimal seconds) => (long)decimal.Ceiling(seconds);
+
+    private ScheduleJob JobOf(JobDraft job) => new()
+    {
+        JobId = job.JobId,
+        Release = job.Release,
+        Options = job.Nest.SawClass!.Settings.Where(setting => job.OnSaw.ContainsKey(setting.Saw.SawId)).Select(setting => OptionOf(job, setting)).ToList(),
+    };
+
+    private JobOption OptionOf(JobDraft job, SawSetting setting) => new()
+    {
+        SawId = setting.Saw.SawId,
+        SetUp = new(setting.Group.Section.Designation, setting.Group.Grade.Group, setting.Blade.BladeId),
+        Steps = StepsOf(job.OnSaw[setting.Saw.SawId]),
+        CostMicrosPerSecond = MicrosPerSecond(setting.Saw.MachineCostPerHour + problem.Rates.LaborCostPerHour),
+    };
+
+    private static long MicrosPerSecond(Money perHour) => (long)decimal.Floor(perHour.Amount * Micros / 3600m);
+
+    /// <summary>The steps between which a saw may stand still: loading a bar, each pass of the blade with what belongs to it, putting the remainder away.</summary>
+    private static List<StepRun> StepsOf(IReadOnlyList<BarWork> bars)
+    {
+        var runs = new List<StepRun>();
+        foreach (var bar in bars)
+        {
+            for (var i = 0; i < bar.Layout.Repeat; i++)
+            {
+                Append(runs, bar.Load.Total, 0);
+                foreach (var pass in bar.Passes)
+                    Append(runs, pass.Time.Total, pass.BladeShare);
+                Append(runs, bar.RemainderHandling.Total, 0);
+            }
+        }
+        if (runs.Count == 0)
+            runs.Add(new(1, 1));
+        return runs;
+    }
+
+    private static void Append(List<StepRun> runs, decimal seconds, long bladeShare)
+    {
+        var milliseconds = (long)decimal.Ceiling(seconds * 1000m);
+        if (milliseconds == 0)
+            return;
+        if (runs.Count > 0 && runs[^1].Milliseconds == milliseconds && runs[^1].BladeShare == bladeShare)
+            runs[^1] = runs[^1] with { Count = runs[^1].Count + 1 };
+        else
+            runs.Add(new(milliseconds, 1, bladeShare));
+    }
+
+    private List<Delivery> DeliveriesOf(IReadOnlyList<JobDraft> jobs)
+    {
+        var jobsOfOrder = jobs.SelectMany(job => job.Bars.SelectMany(bar => bar.Layout.Cuts).Select(cut => (cut.Piece.OrderId, job.JobId))).Distinct()
+            .ToLookup(pair => pair.OrderId, pair => pair.JobId, StringComparer.Ordinal);
+        return problem.Orders.Where(order => jobsOfOrder.Contains(order.OrderId))
+            .Select(order => new Delivery(
+                order.OrderId,
+                order.Due is { } due ? (long)Math.Floor((due - problem.PlanStart).TotalSeconds) : null,
+                (long)decimal.Floor(order.CostPerHourLate.Amount * Micros),
+                jobsOfOrder[order.OrderId].Order(StringComparer.Ordinal).ToList()))
+            .ToList();
+    }
+}

@@ -1,0 +1,34 @@
+using System.Globalization;
+using SawEngine.Core.Quantities;
+
+namespace SawEngine.Core.Saws;
+
+/// <summary>Bimetal blades that a saw is taken to have where the shop lists none: one band size by capacity in the ten variable pitches of production bands.</summary>
+/// <remarks>Band sizes, kerfs (middle of the usual range) and pitches are from memory; the sizes are typical of ISO 4875-2.</remarks>
+public static class DefaultBlades
+{
+    /// <summary>Where sizes, kerfs and pitches come from.</summary>
+    public const string Source = "usual band sizes (typical of ISO 4875-2), kerfs and production pitches; from memory";
+
+    /// <summary>Band width, thickness and kerf in millimeters, by the largest capacity up to which the band is usual.</summary>
+    private static readonly (decimal UpTo, decimal Width, decimal Thickness, decimal Kerf)[] Bands =
+        [(300m, 27m, 0.9m, 1.50m), (450m, 34m, 1.1m, 1.75m), (650m, 41m, 1.3m, 2.05m), (decimal.MaxValue, 54m, 1.6m, 2.40m)];
+
+    private static readonly (decimal Coarsest, decimal Finest)[] Pitches =
+        [(0.75m, 1.25m), (1m, 1.4m), (1.4m, 2m), (2m, 3m), (3m, 4m), (4m, 6m), (5m, 8m), (6m, 10m), (8m, 12m), (10m, 14m)];
+
+    /// <summary>The ten blades, coarsest first.</summary>
+    public static IReadOnlyList<Blade> For(SawCapacity capacity)
+    {
+        var band = Bands.First(candidate => capacity.Largest.Millimeters <= candidate.UpTo);
+        return [.. Pitches.Select(pitch => new Blade
+        {
+            BladeId = string.Create(CultureInfo.InvariantCulture, $"{band.Width}x{band.Thickness}-{pitch.Coarsest}/{pitch.Finest}"),
+            Width = Length.FromMillimeters(band.Width),
+            Thickness = Length.FromMillimeters(band.Thickness),
+            Kerf = Length.FromMillimeters(band.Kerf),
+            CoarsestTeethPerInch = pitch.Coarsest,
+            FinestTeethPerInch = pitch.Finest,
+        })];
+    }
+}

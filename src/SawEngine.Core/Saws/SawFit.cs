@@ -1,0 +1,49 @@
+using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
+
+namespace SawEngine.Core.Saws;
+
+/// <summary>Whether a saw can hold a section as it lies and reach the angle of a cut.</summary>
+public static class SawFit
+{
+    /// <summary>The cut is inclined in both planes, which a saw that only swivels cannot do.</summary>
+    public const string CompoundMiter = "compound_miter_not_possible";
+
+    /// <summary>The cut is inclined in the plane of the height as the section lies; it has to be turned a quarter.</summary>
+    public const string MiterPlane = "miter_plane_not_cut";
+
+    /// <summary>The saw does not swivel so far to this side.</summary>
+    public const string MiterRange = "miter_beyond_saw";
+
+    /// <summary>The section is larger than the saw's capacity at this angle.</summary>
+    public const string Capacity = "section_exceeds_capacity";
+
+    /// <summary>The code of what stands in the way; null where nothing does. A miter takes capacity by 1/cos a of the width.</summary>
+    public static string? Obstacle(Saw saw, Section section, EndCut cut)
+    {
+        if (cut.IsCompound)
+            return CompoundMiter;
+        if (cut.HeightAngle != Angle.Zero)
+            return MiterPlane;
+        if (!Reaches(saw.MiterRange, cut.WidthAngle))
+            return MiterRange;
+        return Holds(saw.Capacity, section, cut) ? null : Capacity;
+    }
+
+    private static bool Reaches(MiterRange? range, Angle angle)
+    {
+        if (angle == Angle.Zero)
+            return true;
+        var side = angle.Millidegrees > 0 ? range?.Right : range?.Left;
+        return side is { } largest && angle.Size.Millidegrees <= largest.Millidegrees && angle.Size.Millidegrees < 90_000;
+    }
+
+    private static bool Holds(SawCapacity capacity, Section section, EndCut cut) => section.IsRound
+        ? Spans(capacity.Round, section.Width, cut)
+        : section.Height <= capacity.Height && Spans(capacity.Width, section.Width, cut);
+
+    private static bool Spans(Length capacity, Length width, EndCut cut) => cut.IsSquare
+        ? width <= capacity
+        : width.ApproximateMillimeters * cut.AlongBar <= capacity.ApproximateMillimeters + 1e-6;
+}

@@ -1,0 +1,287 @@
+using System.Text.Json.Nodes;
+
+namespace SawEngine.Api.Tests.Features.Nests;
+
+/// <summary>Known answers, by hand where no source is named.</summary>
+[Collection(HostCollection.Name)]
+public sealed class NestTests(ServiceHost host)
+{
+    private const string Path = "/v1/nests";
+
+    [Fact]
+    public async Task Pieces_and_kerfs_that_fill_the_bar_exactly_leave_nothing()
+    {
+        var answer = await host.Post(
+            Path,
+            """{"pieces":[{"pieceId":"p","length":1998.4,"quantity":3}],"stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":2}],"cut":{"kerf":2.4}}""",
+            200);
+
+        Assert.Equal("optimal", (string?)answer["status"]);
+        Assert.Equal("proof", (string?)answer["stoppedBy"]);
+        AssertJson("""{"value":6000,"bound":6000,"gap":0}""", answer["objective"]);
+        AssertJson(
+            """
+            [{"layoutId":"s.1","stockId":"s","repeat":1,"trimLength":0,"kerfLength":4.8,
+              "cuts":[{"pieceId":"p","start":0,"end":1998.4},{"pieceId":"p","start":2000.8,"end":3999.2},{"pieceId":"p","start":4001.6,"end":6000}],
+              "remainder":{"length":0,"kind":"scrap","value":0}}]
+            """,
+            answer["layouts"]);
+        AssertJson("""[{"stockId":"s","quantity":1}]""", answer["claims"]);
+        AssertJson(
+            """{"barsUsed":1,"stockLength":6000,"pieceLength":5995.2,"kerfLength":4.8,"trimLength":0,"remnantLength":0,"scrapLength":0,"materialYield":0.9992}""",
+            answer["totals"]);
+    }
+
+    [Fact]
+    public async Task Inches_are_read_and_written_exactly()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"lengthUnit":"in","pieces":[{"pieceId":"p","length":59.921875,"quantity":4}],
+             "stock":[{"stockId":"s","kind":"bar","length":240,"quantity":1}],"cut":{"kerf":0.0625}}
+            """,
+            200);
+
+        Assert.Equal("in", (string?)answer["lengthUnit"]);
+        AssertJson("""{"value":240,"bound":240,"gap":0}""", answer["objective"]);
+        var last = answer["layouts"]![0]!["cuts"]![3]!;
+        Assert.Equal(179.953125m, (decimal?)last["start"]);
+        Assert.Equal(239.875m, (decimal?)last["end"]);
+        // 240 - 239.875 - one kerf
+        Assert.Equal(0.0625m, (decimal?)answer["layouts"]![0]!["remainder"]!["length"]);
+    }
+
+    [Fact]
+    public async Task Trim_tail_and_remnant_count()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":4}],
+             "stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":1,"endCondition":"sheared","cost":120}],
+             "cut":{"kerf":2,"trim":10,"tail":100},"remnants":{"keepFrom":500,"valueFraction":0.5}}
+            """,
+            200);
+
+        // 6000 - 10 - 4 x (1000 + 2) = 1982, worth half of its share: 120 x 0.5 x 1982 / 6000 = 19.82
+        AssertJson("""{"length":1982,"kind":"remnant","value":19.82}""", answer["layouts"]![0]!["remainder"]);
+        Assert.Equal(100.18m, (decimal?)answer["objective"]!["value"]);
+        Assert.Equal(10m, (decimal?)answer["totals"]!["trimLength"]);
+        // (4000 + 1982) / 6000
+        Assert.Equal(0.997m, (decimal?)answer["totals"]!["materialYield"]);
+        Assert.Empty(answer["warnings"]!.AsArray());
+    }
+
+    [Fact]
+    public async Task Trim_on_sawn_stock_is_not_used_and_warned_about()
+    {
+        var answer = await host.Post(
+            Path,
+            """{"pieces":[{"pieceId":"p","length":1000,"quantity":1}],"stock":[{"stockId":"s","kind":"bar","length":1000,"quantity":1}],"cut":{"kerf":2,"trim":10}}""",
+            200);
+
+        Assert.Equal("optimal", (string?)answer["status"]);
+        Assert.Equal("trim_not_used", (string?)Assert.Single(answer["warnings"]!.AsArray())!["code"]);
+    }
+
+    [Theory]
+    [InlineData("""[]""", "no_stock_of_section_and_grade")]
+    [InlineData("""[{"stockId":"s","kind":"bar","length":999,"quantity":5}]""", "longer_than_every_bar")]
+    public async Task What_cannot_be_placed_is_answered_with_its_reason(string stock, string reason)
+    {
+        var answer = await host.Post(Path, $$"""{"pieces":[{"pieceId":"p","length":1000,"quantity":3}],"stock":{{stock}},"cut":{"kerf":2} }""", 200);
+
+        Assert.Equal("infeasible", (string?)answer["status"]);
+        AssertJson($$"""[{"pieceId":"p","quantity":3,"reason":"{{reason}}"}]""", answer["unplaced"]);
+        AssertJson("""{"value":0,"bound":0,"gap":0}""", answer["objective"]);
+        Assert.Null(answer["totals"]!["materialYield"]);
+    }
+
+    [Fact]
+    public async Task Too_little_stock_gives_a_partial_answer()
+    {
+        var answer = await host.Post(
+            Path,
+            """{"pieces":[{"pieceId":"p","length":1000,"quantity":3}],"stock":[{"stockId":"s","kind":"remnant","length":2100}],"cut":{"kerf":2}}""",
+            200);
+
+        Assert.Equal("partial", (string?)answer["status"]);
+        AssertJson("""[{"pieceId":"p","quantity":1,"reason":"stock_used_up"}]""", answer["unplaced"]);
+    }
+
+    [Fact]
+    public async Task Sections_and_grades_are_nested_for_themselves_and_their_costs_added()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"a","length":500,"quantity":1,"section":"A","grade":"G"},{"pieceId":"b","length":500,"quantity":1,"section":"B","grade":"G"},
+                       {"pieceId":"c","length":500,"quantity":1,"section":"C","grade":"G"}],
+             "stock":[{"stockId":"sB","kind":"bar","length":1000,"quantity":1,"section":"B","grade":"G","cost":7},
+                      {"stockId":"sA","kind":"bar","length":1000,"quantity":1,"section":"A","grade":"G","cost":5}],
+             "cut":{"kerf":0}}
+            """,
+            200);
+
+        Assert.Equal("partial", (string?)answer["status"]);
+        Assert.Equal(["sA.1", "sB.1"], answer["layouts"]!.AsArray().Select(layout => (string?)layout!["layoutId"]));
+        Assert.Equal(["A", "B"], answer["layouts"]!.AsArray().Select(layout => (string?)layout!["section"]));
+        Assert.Equal(12m, (decimal?)answer["objective"]!["value"]);
+        AssertJson("""[{"pieceId":"c","quantity":1,"reason":"no_stock_of_section_and_grade"}]""", answer["unplaced"]);
+    }
+
+    [Fact]
+    public async Task Section_that_only_the_stock_states_is_that_of_all()
+    {
+        var answer = await host.Post(
+            Path,
+            """{"pieces":[{"pieceId":"p","length":1000,"quantity":1}],"stock":[{"stockId":"s","kind":"bar","length":2000,"quantity":1,"section":"Round 50","grade":"C45"}],"cut":{"kerf":2}}""",
+            200);
+
+        Assert.Equal("optimal", (string?)answer["status"]);
+        Assert.Equal("Round 50", (string?)answer["layouts"]![0]!["section"]);
+    }
+
+    [Fact]
+    public async Task Yield_is_by_mass_where_the_catalog_knows_section_and_grade()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"a","length":1000,"quantity":1,"section":"Round 100","grade":"C45"},{"pieceId":"b","length":500,"quantity":1,"section":"Round 50","grade":"C45"}],
+             "stock":[{"stockId":"a","kind":"bar","length":1000,"quantity":1,"section":"Round 100","grade":"C45"},
+                      {"stockId":"b","kind":"bar","length":1000,"quantity":1,"section":"Round 50","grade":"C45"}],
+             "cut":{"kerf":0}}
+            """,
+            200);
+
+        // areas as 4 : 1, so (4 x 1000 + 1 x 500) / (4 x 1000 + 1 x 1000)
+        Assert.Equal(0.9m, (decimal?)answer["totals"]!["materialYield"]);
+    }
+
+    [Fact]
+    public async Task Mitered_piece_takes_its_overall_length_of_the_bar()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":1,"section":"Flat 100x10","lengthAt":"shortSide","secondEnd":{"widthAngle":45}}],
+             "stock":[{"stockId":"s","kind":"bar","length":3000,"quantity":1}],"cut":{"kerf":2}}
+            """,
+            200);
+
+        var cut = answer["layouts"]![0]!["cuts"]![0]!;
+        var overall = (decimal)cut["end"]! - (decimal)cut["start"]!;
+        // At 45 degrees the long side is longer by the width of the section, here 100 or 10 mm; rounded up on a grid of 0.0127 mm.
+        Assert.True(overall is (>= 1100m and < 1100.0127m) or (>= 1010m and < 1010.0127m), $"{overall}");
+        Assert.Equal(45m, (decimal?)(cut["endCut"] ?? cut["startCut"])!["widthAngle"]);
+    }
+
+    [Fact]
+    public async Task Heats_and_certificates_bind()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"h","length":1000,"quantity":1,"heatRule":"named","heat":"H2"},{"pieceId":"c","length":1000,"quantity":1,"certificate":"3.2"}],
+             "stock":[{"stockId":"s1","kind":"bar","length":2000,"quantity":1,"heat":"H1","certificate":"3.1"},
+                      {"stockId":"s2","kind":"bar","length":2000,"quantity":1,"heat":"H2","certificate":"2.2"}],
+             "cut":{"kerf":2}}
+            """,
+            200);
+
+        Assert.Equal("s2", (string?)Assert.Single(answer["layouts"]!.AsArray())!["stockId"]);
+        Assert.Equal("H2", (string?)answer["layouts"]![0]!["heat"]);
+        AssertJson("""[{"pieceId":"c","quantity":1,"reason":"no_stock_with_certificate"}]""", answer["unplaced"]);
+    }
+
+    [Fact]
+    public async Task Claims_bring_version_and_attributes_back()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":2}],
+             "stock":[{"stockId":"s","kind":"purchasable","length":1000,"version":"7","attributes":{"mark":"B7 <&> ü"}}],"cut":{"kerf":2}}
+            """,
+            200);
+
+        AssertJson("""[{"stockId":"s","quantity":2,"version":"7","attributes":{"mark":"B7 <&> ü"}}]""", answer["claims"]);
+    }
+
+    /// <summary>
+    /// Paper rolls of 5600 mm: the optimum is 73 rolls (the worked example of "Cutting stock problem", Wikipedia). So no layout may cost less, and no bound may
+    /// promise more.
+    /// </summary>
+    [Fact]
+    public async Task Published_optimum_lies_between_bound_and_value()
+    {
+        (int Length, int Quantity)[] rolls =
+        [
+            (1380, 22), (1520, 25), (1560, 12), (1710, 14), (1820, 18), (1880, 18), (1930, 20), (2000, 10), (2050, 12), (2100, 14), (2140, 16), (2150, 18), (2200, 20),
+        ];
+        var pieces = string.Join(',', rolls.Select(roll => $$"""{"pieceId":"{{roll.Length}}","length":{{roll.Length}},"quantity":{{roll.Quantity}}}"""));
+        var answer = await host.Post(Path, $$"""{"pieces":[{{pieces}}],"stock":[{"stockId":"roll","kind":"purchasable","length":5600}],"cut":{"kerf":0} }""", 200);
+
+        var objective = answer["objective"]!;
+        Assert.InRange((decimal)objective["value"]!, 73 * 5600, 80 * 5600);
+        Assert.InRange((decimal)objective["bound"]!, 407_160, 73 * 5600);
+        Assert.Equal(407_160m, (decimal?)answer["totals"]!["pieceLength"]);
+        Assert.Equal(decimal.Ceiling(((decimal)objective["value"]! - (decimal)objective["bound"]!) / (decimal)objective["value"]! * 1_000_000) / 1_000_000, (decimal?)objective["gap"]);
+    }
+
+    [Fact]
+    public async Task Shuffled_lists_give_the_same_answer()
+    {
+        var request = JsonNode.Parse(Shop)!.AsObject();
+        var answer = await host.Post(Path, Shop, 200);
+        for (var turn = 1; turn <= 3; turn++)
+        {
+            Rotate(request["pieces"]!.AsArray());
+            Rotate(request["stock"]!.AsArray());
+            var shuffled = await host.Post(Path, request.ToJsonString(), 200);
+            Assert.Equal(Answers.WithoutTiming(answer.ToJsonString()), Answers.WithoutTiming(shuffled.ToJsonString()));
+        }
+    }
+
+    [Fact]
+    public async Task Digest_counts_defaults_and_not_their_absence_and_changes_with_the_content()
+    {
+        var plain = (string?)(await host.Post(Path, Shop, 200))["requestDigest"];
+        var stated = (string?)(await host.Post(Path, Shop.Replace("\"cut\"", "\"effort\":\"standard\",\"lengthUnit\":\"mm\",\"remnants\":null,\"cut\"", StringComparison.Ordinal), 200))["requestDigest"];
+        var other = (string?)(await host.Post(Path, Shop.Replace("\"kerf\":1.6", "\"kerf\":1.7", StringComparison.Ordinal), 200))["requestDigest"];
+
+        Assert.Equal(plain, stated);
+        Assert.NotEqual(plain, other);
+    }
+
+    [Fact]
+    public async Task Totals_add_up_to_the_stock_exactly()
+    {
+        var answer = await host.Post(Path, Shop, 200);
+        var totals = answer["totals"]!;
+
+        Assert.Equal(
+            (decimal)totals["stockLength"]!,
+            (decimal)totals["pieceLength"]! + (decimal)totals["kerfLength"]! + (decimal)totals["trimLength"]! + (decimal)totals["remnantLength"]! + (decimal)totals["scrapLength"]!);
+    }
+
+    private const string Shop =
+        """
+        {"pieces":[{"pieceId":"P1","length":1480,"quantity":6},{"pieceId":"P2","length":2350,"quantity":4},{"pieceId":"P3","length":620.5,"quantity":9},{"pieceId":"P4","length":1480,"quantity":2}],
+         "stock":[{"stockId":"B2","kind":"bar","length":6000,"quantity":3,"endCondition":"sheared"},{"stockId":"B1","kind":"bar","length":6000,"quantity":3},
+                  {"stockId":"R1","kind":"remnant","length":5230},{"stockId":"R0","kind":"remnant","length":2310}],
+         "cut":{"kerf":1.6,"trim":10,"tail":80}}
+        """;
+
+    private static void Rotate(JsonArray list)
+    {
+        var first = list[0];
+        list.RemoveAt(0);
+        list.Add(first);
+    }
+
+    private static void AssertJson(string expected, JsonNode? actual) =>
+        Assert.True(JsonNode.DeepEquals(JsonNode.Parse(expected), actual), actual?.ToJsonString() ?? "absent");
+}

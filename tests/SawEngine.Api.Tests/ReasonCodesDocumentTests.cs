@@ -1,0 +1,24 @@
+using System.Reflection;
+using SawEngine.Core.Cautions;
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Planning;
+using SawEngine.Core.Scheduling;
+
+namespace SawEngine.Api.Tests;
+
+public sealed class ReasonCodesDocumentTests
+{
+    public static TheoryData<string> Codes =>
+    [
+        .. new[] { typeof(UnplacedReason), typeof(UnscheduledReason), typeof(NestRule), typeof(ScheduleRule), typeof(PlanRule) }
+            .SelectMany(type => type.GetFields(BindingFlags.Public | BindingFlags.Static))
+            .Select(constant => (string)constant.GetValue(null)!)
+            .Concat(CautionCatalog.Items.Select(kind => kind.Code))
+            .Distinct(StringComparer.Ordinal),
+    ];
+
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void Every_code_is_documented(string code) =>
+        Assert.Contains($"| `{code}` |", Repository.Read("docs", "reason-codes.md"), StringComparison.Ordinal);
+}

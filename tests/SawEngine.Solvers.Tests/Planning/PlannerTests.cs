@@ -1,0 +1,177 @@
+using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
+using SawEngine.Core.Planning;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Scheduling;
+using static SawEngine.Solvers.Tests.Planning.Workshop;
+
+namespace SawEngine.Solvers.Tests.Planning;
+
+public class PlannerTests
+{
+    [Fact]
+    public void All_pieces_of_the_orders_are_planned_and_the_verifier_is_content()
+    {
+        var plan = Plan(Problem());
+        Assert.Empty(PlanVerifier.Verify(Problem(), plan));
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        Assert.DoesNotContain(plan.Warnings, warning => warning.Code == UnplacedReason.NotVerified);
+        Assert.Equal(33, plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Planned));
+    }
+
+    [Fact]
+    public void Mitered_beams_run_on_the_saw_that_swivels()
+    {
+        var plan = Plan(Problem());
+        var beams = plan.Jobs.Where(job => job.Section == "IPE 200").ToList();
+        Assert.NotEmpty(beams);
+        Assert.All(beams, job => Assert.Equal("saw-1", job.Scheduled.SawId));
+    }
+
+    [Fact]
+    public void A_single_heat_line_with_a_certificate_is_cut_from_one_certified_heat()
+    {
+        var plan = Plan(Problem());
+        var stock = plan.Layouts.Where(layout => layout.Layout.Cuts.Any(cut => cut.Piece == new PieceRef("SO-2", "10"))).Select(layout => layout.Layout.Stock).ToList();
+        Assert.Single(stock.Select(item => item.Heat).Distinct());
+        Assert.All(stock, item => Assert.Equal(Certificate.Type31, item.Certificate));
+    }
+
+    [Fact]
+    public void Costs_of_the_lines_add_up_to_what_the_bars_consume_to_the_cent()
+    {
+        var plan = Plan(Problem());
+        var consumed = plan.Layouts.Sum(layout => LayoutCost.Micros(layout.Layout)) / 1_000_000m;
+        Assert.Equal(Math.Round(consumed, 2, MidpointRounding.ToEven), plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Cost.Material.Amount));
+        Assert.Equal(plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Cost.Total.Amount), plan.Cost.Amount);
+    }
+
+    [Fact]
+    public void Section_larger_than_every_saw_is_unplaced_with_reason() =>
+        AssertUnplaced(UnplacedReason.NoSawHoldsSection, Line("SO-9", "1", "Round 500", "C45", 100, 2));
+
+    [Fact]
+    public void Miter_beyond_every_swivel_is_unplaced_with_reason() =>
+        AssertUnplaced(UnplacedReason.NoSawCutsMiter, Line("SO-9", "1", "IPE 200", "S355J2", 2000, 1) with { FirstEnd = new(Angle.FromDegrees(50), Angle.FromDegrees(20)) });
+
+    [Fact]
+    public void Grade_without_stock_is_unplaced_with_reason() =>
+        AssertUnplaced(UnplacedReason.NoStock, Line("SO-9", "1", "Round 50", "1.4301", 100, 2));
+
+    [Fact]
+    public void Piece_longer_than_every_bar_is_unplaced_with_reason() =>
+        AssertUnplaced(UnplacedReason.LongerThanEveryBar, Line("SO-9", "1", "Round 50", "C45", 6000, 2));
+
+    [Fact]
+    public void Piece_shorter_than_the_saws_shortest_is_unplaced_with_reason()
+    {
+        var problem = Problem(Order("SO-9", Line("SO-9", "1", "Round 50", "C45", 5, 2)));
+        problem = problem with { Saws = problem.Saws.Select(saw => saw with { Saw = saw.Saw with { ShortestPiece = Mm(6) } }).ToList() };
+        Assert.Equal(UnplacedReason.PieceTooShort, Assert.Single(Plan(problem).Unplaced).Reason);
+    }
+
+    [Fact]
+    public void Bars_too_heavy_for_every_bar_feed_are_left_with_reason()
+    {
+        var problem = Problem(Order("SO-9", Line("SO-9", "1", "Round 50", "C45", 500, 2)));
+        problem = problem with { Saws = problem.Saws.Select(saw => saw with { Saw = saw.Saw with { LoadLimit = new(20m) } }).ToList() };
+        Assert.Equal(UnplacedReason.BarTooHeavy, Assert.Single(Plan(problem).Unplaced).Reason);
+    }
+
+    [Fact]
+    public void Miter_in_the_plane_of_the_height_turns_the_section_a_quarter()
+    {
+        var plan = Plan(Problem(Order("SO-9", Line("SO-9", "1", "IPE 200", "S355J2", 2000, 2) with { SecondEnd = new(Angle.FromDegrees(30), Angle.Zero) })));
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        Assert.Equal(1, Assert.Single(plan.Jobs).Lay.QuarterTurns % 2);
+    }
+
+    [Fact]
+    public void Miters_in_two_planes_are_cut_in_two_nests()
+    {
+        var plan = Plan(Problem(Order(
+            "SO-9",
+            Line("SO-9", "1", "IPE 200", "S355J2", 2000, 2) with { SecondEnd = new(Angle.FromDegrees(30), Angle.Zero) },
+            Line("SO-9", "2", "IPE 200", "S355J2", 2000, 2) with { SecondEnd = new(Angle.Zero, Angle.FromDegrees(30)) })));
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        Assert.Equal(2, plan.Nests.Count);
+    }
+
+    [Fact]
+    public void Saws_without_a_shift_leave_jobs_unscheduled_with_reason()
+    {
+        var problem = Problem();
+        problem = problem with { Saws = problem.Saws.Select(saw => saw with { Windows = [] }).ToList() };
+        var plan = Plan(problem);
+        Assert.Equal(PlanStatus.None, plan.Status);
+        Assert.NotEmpty(plan.Unscheduled);
+        Assert.All(plan.Unscheduled, job => Assert.Equal(UnscheduledReason.NoShift, job.Reason));
+        Assert.Empty(PlanVerifier.Verify(problem, plan));
+    }
+
+    [Fact]
+    public void Bought_bars_are_not_cut_before_they_are_there()
+    {
+        var problem = Problem(Order("SO-9", Line("SO-9", "1", "Round 50", "C45", 500, 2)));
+        problem = problem with { Stock = [Bar("BUY", "Round 50", "C45", 6000, 1, 150m) with { Kind = Core.Stock.StockKind.Purchasable, Quantity = null, LeadDays = 2 }] };
+        Assert.Equal(2 * 86_400L, Assert.Single(Plan(problem).Jobs).Scheduled.Start);
+    }
+
+    [Fact]
+    public void Orders_are_not_cut_before_their_release()
+    {
+        var order = Order("SO-9", Line("SO-9", "1", "Round 50", "C45", 500, 2)) with { Release = Start.AddHours(3) };
+        Assert.Equal(3 * 3600L, Assert.Single(Plan(Problem(order)).Jobs).Scheduled.Start);
+    }
+
+    [Fact]
+    public void An_overdue_order_is_planned_with_a_warning()
+    {
+        var plan = Plan(Problem(RoundsAndBeams with { Due = Start.AddDays(-1) }));
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        Assert.Contains(plan.Warnings, warning => warning.Code == "order_overdue" && warning.OrderId == "SO-1");
+        Assert.True(Assert.Single(plan.Orders).SecondsLate > 86_400);
+    }
+
+    [Fact]
+    public void A_big_order_is_shared_by_saws_that_ask_for_the_same_kerf_and_tail()
+    {
+        var problem = Problem(Order("SO-9", Line("SO-9", "1", "Round 50", "C45", 245, 600)) with { Due = Start.AddHours(8), CostPerHourLate = new(100m) });
+        problem = problem with
+        {
+            Stock = [Bar("R50", "Round 50", "C45", 6000, 100, 148m)],
+            Saws = [problem.Saws[1], problem.Saws[1] with { Saw = problem.Saws[1].Saw with { SawId = "saw-3" } }],
+        };
+        var plan = Plan(problem);
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        Assert.Equal(["saw-2", "saw-3"], plan.Jobs.Select(job => job.Scheduled.SawId).Distinct().Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Bars_heavier_than_two_can_lift_carry_the_crane_caution()
+    {
+        var plan = Plan(Problem());
+        Assert.Contains(plan.Cautions, caution => caution.Caution.Code == "crane_lift" && caution.Caution.Detail.Contains("IPE200-12M", StringComparison.Ordinal));
+        Assert.All(plan.Jobs, job => Assert.All(job.CautionIds, id => Assert.Contains(plan.Cautions, caution => caution.CautionId == id)));
+    }
+
+    [Fact]
+    public void The_same_problem_gives_the_same_plan()
+    {
+        var (first, second) = (Plan(Problem()), Plan(Problem()));
+        Assert.Equal(first.Layouts.Select(Text), second.Layouts.Select(Text));
+        Assert.Equal(first.Jobs.Select(job => (job.Scheduled.JobId, job.Scheduled.SawId, job.Scheduled.Start)), second.Jobs.Select(job => (job.Scheduled.JobId, job.Scheduled.SawId, job.Scheduled.Start)));
+
+        static string Text(PlannedLayout layout) => $"{layout.LayoutId} {layout.JobId} {string.Join(",", layout.Layout.Cuts)} {layout.Layout.Remainder}";
+    }
+
+    private static void AssertUnplaced(string reason, OrderLine line)
+    {
+        var problem = Problem(RoundsAndBeams, Order("SO-9", line));
+        var plan = Plan(problem);
+        var unplaced = Assert.Single(plan.Unplaced);
+        Assert.Equal((line.Ref, line.Quantity, reason), (unplaced.Piece, unplaced.Quantity, unplaced.Reason));
+        Assert.Equal(PlanStatus.Partial, plan.Status);
+        Assert.Empty(PlanVerifier.Verify(problem, plan));
+    }
+}
