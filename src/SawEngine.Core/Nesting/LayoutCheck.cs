@@ -227,16 +227,16 @@ internal sealed class LayoutCheck(
     {
         var angles = layout.Cuts.SelectMany(cut => new[] { cut.StartCut, cut.EndCut })
             .Select(end => (Width: end.WidthAngle.Millidegrees, Height: end.HeightAngle.Millidegrees)).Distinct().ToList();
-        var lying = new[] { new Position(false, capacity, section), new Position(true, capacity, section) };
+        var lying = Enumerable.Range(0, 4).Select(quarters => new Position(quarters, capacity, section)).ToList();
         if (!lying.Any(position => position.Holds(0)))
             Add(NestRule.Capacity, section.Designation);
         else if (!lying.Any(position => angles.All(angle => position.Across(angle) == 0)))
             Add(NestRule.MiterPlane, "miters in more than one plane");
         else
         {
-            var reaching = lying.Where(position => angles.All(angle => position.Across(angle) == 0)).ToList();
-            if (!reaching.Any(position => angles.All(angle => Swivels(position.Along(angle)))))
-                Add(NestRule.MiterRange, "a miter beyond the swivel");
+            var reaching = lying.Where(position => angles.All(angle => position.Across(angle) == 0 && Swivels(position.Along(angle)))).ToList();
+            if (reaching.Count == 0)
+                Add(NestRule.MiterRange, "miters beyond the swivel, however the bar lies");
             else if (!reaching.Any(position => angles.All(angle => position.Holds(position.Along(angle)))))
                 Add(NestRule.Capacity, $"{section.Designation}, mitered");
         }
@@ -252,17 +252,22 @@ internal sealed class LayoutCheck(
 
     private void Add(string code, string what) => _violations.Add(new(code, $"Layout of {layout.Stock.StockId}: {what}."));
 
-    /// <summary>How the bar lies: as it is, or turned a quarter so that its height lies along the blade.</summary>
-    private sealed record Position(bool Turned, SawCapacity Capacity, Section Section)
+    /// <summary>How the bar lies: turned by some quarters clockwise, seen from first to second end, so that its top comes to the right.</summary>
+    private sealed record Position(int Quarters, SawCapacity Capacity, Section Section)
     {
-        public int Along((int Width, int Height) angle) => Turned ? angle.Height : angle.Width;
+        private bool IsUpright => Quarters is 0 or 2;
 
-        public int Across((int Width, int Height) angle) => Turned ? angle.Width : angle.Height;
+        /// <summary>The angle in the plane in which the saw swivels. Half a turn exchanges left and right.</summary>
+        public int Along((int Width, int Height) angle) => (IsUpright ? angle.Width : angle.Height) * (Quarters < 2 ? 1 : -1);
+
+        /// <summary>The size of the angle that no swivel makes.</summary>
+        public int Across((int Width, int Height) angle) => Math.Abs(IsUpright ? angle.Height : angle.Width);
 
         public bool Holds(int millidegrees)
         {
-            var alongBlade = Turned ? Section.Height.Nanometers : Section.Width.Nanometers;
-            var upright = Turned ? Section.Width.Nanometers : Section.Height.Nanometers;
+            var (alongBlade, upright) = IsUpright
+                ? (Section.Width.Nanometers, Section.Height.Nanometers)
+                : (Section.Height.Nanometers, Section.Width.Nanometers);
             var mitered = alongBlade / FaceTrigonometry.Cosine(millidegrees);
             return Section.Shape is SectionShape.Round or SectionShape.RoundTube or SectionShape.Pipe
                 ? mitered <= Capacity.Round.Nanometers + Noise

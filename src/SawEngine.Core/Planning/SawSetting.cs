@@ -6,7 +6,6 @@ using SawEngine.Core.Saws;
 using SawEngine.Core.Scheduling;
 using SawEngine.Core.Stock;
 using SawEngine.Core.Times;
-using SawFit = SawEngine.Core.Saws.SawFit;
 
 namespace SawEngine.Core.Planning;
 

@@ -20,15 +20,18 @@ public static class SawFit
     public const string Capacity = "section_exceeds_capacity";
 
     /// <summary>The code of what stands in the way; null where nothing does. A miter takes capacity by 1/cos a of the width.</summary>
-    public static string? Obstacle(Saw saw, Section section, EndCut cut)
+    public static string? Obstacle(Saw saw, Section section, EndCut cut) => Obstacle(saw.Capacity, saw.MiterRange, section, cut);
+
+    /// <summary>The code of what stands in the way of a saw of some capacity and swivel; null where nothing does.</summary>
+    public static string? Obstacle(SawCapacity capacity, MiterRange? range, Section section, EndCut cut)
     {
         if (cut.IsCompound)
             return CompoundMiter;
         if (cut.HeightAngle != Angle.Zero)
             return MiterPlane;
-        if (!Reaches(saw.MiterRange, cut.WidthAngle))
+        if (!Reaches(range, cut.WidthAngle))
             return MiterRange;
-        return Holds(saw.Capacity, section, cut) ? null : Capacity;
+        return Holds(capacity, section, cut) ? null : Capacity;
     }
 
     private static bool Reaches(MiterRange? range, Angle angle)

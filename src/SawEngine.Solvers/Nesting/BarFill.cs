@@ -1,5 +1,3 @@
-using SawEngine.Core.Nesting;
-
 namespace SawEngine.Solvers.Nesting;
 
 /// <summary>
@@ -34,7 +32,7 @@ internal sealed class BarFill
     /// <summary>The filled bars, in the order in which they were filled; null where canceled. Work is added to.</summary>
     public static List<OpenBar>? Fill(NestModel model, IReadOnlyList<int> stockOrder, decimal costPerLengthLimit, ref long work, CancellationToken cancellation)
     {
-        if (model.Types.Length == 0)
+        if (model.Types.Length == 0 || model.Stock.Length == 0)
             return [];
         var fill = new BarFill(model);
         var bars = fill.Fill(stockOrder, costPerLengthLimit, cancellation);
@@ -76,7 +74,7 @@ internal sealed class BarFill
         _stock = _model.Stock[stock];
         _best.Clear();
         (_steps, _bestRoom) = (StepsPerBar, long.MaxValue);
-        Search(0, 0, MiterPlane.None, 0, 0);
+        Search(0, 0, NestModel.AnyLay, 0, 0);
         _work += StepsPerBar - _steps;
         if (_best.Count == 0)
             return null;
@@ -87,7 +85,7 @@ internal sealed class BarFill
     }
 
     /// <summary>Goes on behind a position with types from an index on; stops where nothing more fits, the steps are used up or the bar is full.</summary>
-    private void Search(long position, int face, MiterPlane plane, int from, int depth)
+    private void Search(long position, int face, int lays, int from, int depth)
     {
         var room = _stock.Length - position;
         Keep(room, depth);
@@ -98,13 +96,13 @@ internal sealed class BarFill
             if (_steps-- <= 0 || _bestRoom <= _model.EndNeed(_stock.Class, 0))
                 return;
             var type = _types[index];
-            if (!_model.ClassServes(_stock.Class, type) || !_model.Joins(plane, type))
+            if (!_model.ClassServes(_stock.Class, type) || !NestModel.Joins(lays, type))
                 continue;
             var most = (int)Math.Min(_model.Fitting(_stock, position, face, type, depth == 0), _wanted[index]);
             for (var count = most; count > 0 && _steps > 0; count--)
             {
                 _path[depth] = (index, count);
-                Search(_model.EndOf(_stock, position, face, type, count, depth == 0), type.SecondFace, plane | type.Plane, index + 1, depth + 1);
+                Search(_model.EndOf(_stock, position, face, type, count, depth == 0), type.SecondFace, lays & type.Lays, index + 1, depth + 1);
             }
         }
     }

@@ -1,5 +1,3 @@
-using SawEngine.Core.Nesting;
-
 namespace SawEngine.Solvers.Nesting;
 
 /// <summary>
@@ -12,7 +10,7 @@ internal sealed class BestFit
     private readonly List<int> _opening;
     private readonly int[] _left;
     private readonly long _shortest;
-    private readonly Dictionary<(int Class, int Face, MiterPlane Plane), int> _shelfIndex = [];
+    private readonly Dictionary<(int Class, int Face, int Lays), int> _shelfIndex = [];
     private readonly List<Shelf> _shelves = [];
     private readonly List<OpenBar> _bars = [];
 
@@ -87,12 +85,12 @@ internal sealed class BestFit
         var room = stock.Length - bar.Position;
         if (room < _shortest)
             return;
-        var key = (stock.Class, bar.Face, bar.Plane);
+        var key = (stock.Class, bar.Face, bar.Lays);
         if (!_shelfIndex.TryGetValue(key, out var shelf))
         {
             shelf = _shelves.Count;
             _shelfIndex.Add(key, shelf);
-            _shelves.Add(new(stock.Class, bar.Face, bar.Plane, []));
+            _shelves.Add(new(stock.Class, bar.Face, bar.Lays, []));
         }
         _shelves[shelf].Rooms.Add((room, index));
     }
@@ -104,7 +102,7 @@ internal sealed class BestFit
         for (var i = 0; i < _shelves.Count; i++)
         {
             var shelf = _shelves[i];
-            if (!_model.ClassServes(shelf.Class, type) || !_model.Joins(shelf.Plane, type))
+            if (!_model.ClassServes(shelf.Class, type) || !NestModel.Joins(shelf.Lays, type))
                 continue;
             var need = _model.Gap(shelf.Face, type.FirstFace) + type.Overall + _model.EndNeed(shelf.Class, type.SecondFace);
             if (shelf.Rooms.Count == 0 || shelf.Rooms.Max.Room < need)
@@ -120,5 +118,5 @@ internal sealed class BestFit
     }
 
     /// <summary>Open bars of one class whose last faces are alike, by room.</summary>
-    private sealed record Shelf(int Class, int Face, MiterPlane Plane, SortedSet<(long Room, int Index)> Rooms);
+    private sealed record Shelf(int Class, int Face, int Lays, SortedSet<(long Room, int Index)> Rooms);
 }

@@ -13,7 +13,7 @@ internal static class HeatChoice
     {
         var left = problem.Stock.ToDictionary(item => item.StockId, item => item.Quantity ?? int.MaxValue, StringComparer.Ordinal);
         var chosen = new Dictionary<PieceRef, string>();
-        var lines = problem.Lines.Where(line => line.HeatRule == HeatRule.Single && SawFit.ReasonAgainst(line, problem.Rules) is null)
+        var lines = problem.Lines.Where(line => line.HeatRule == HeatRule.Single && CutFit.ReasonAgainst(line, problem.Rules) is null)
             .OrderByDescending(line => (decimal)line.Length.Nanometers * line.Quantity).ThenBy(line => line.Ref);
         foreach (var line in lines)
         {
@@ -46,7 +46,7 @@ internal static class HeatChoice
     }
 
     private static IEnumerable<(StockItem Stock, long PerBar)> Offers(NestProblem problem, OrderLine line) =>
-        problem.Stock.Where(item => StockMatch.Serves(line, item) && SawFit.Carries(item, problem.Rules))
+        problem.Stock.Where(item => StockMatch.Serves(line, item) && CutFit.Carries(item, problem.Rules))
             .Select(item => (item, PiecesPerBar(item, line, problem.Rules)))
             .Where(offer => offer.Item2 > 0);
 

@@ -11,6 +11,9 @@ namespace SawEngine.Solvers.Nesting;
 /// </summary>
 internal sealed class NestModel
 {
+    /// <summary>Lays as bits: a bar without pieces may lie in all.</summary>
+    public const int AnyLay = 0b1111;
+
     private const int GapTableFaces = 128;
 
     private readonly List<EndCut> _faces = [EndCut.Square];
@@ -67,8 +70,8 @@ internal sealed class NestModel
 
     public bool ClassServes(int stockClass, PieceType type) => _serves[type.Need][stockClass];
 
-    /// <summary>Whether a bar on which the faces lie in a plane may take a piece too: it lies one way for all its cuts.</summary>
-    public bool Joins(MiterPlane plane, PieceType type) => !_rules.ForSaw || (plane | type.Plane) != MiterPlane.Both;
+    /// <summary>Whether a bar that may lie in some ways may take a piece too: it lies one way for all its cuts.</summary>
+    public static bool Joins(int lays, PieceType type) => (lays & type.Lays) != 0;
 
     public long Gap(int face, int nextFace) =>
         face < GapTableFaces && nextFace < GapTableFaces
@@ -134,7 +137,7 @@ internal sealed class NestModel
         foreach (var line in ByUrgency(problem))
         {
             var quantity = quantityOf(line);
-            if (quantity == 0 || SawFit.ReasonAgainst(line, _rules) is not null)
+            if (quantity == 0 || CutFit.ReasonAgainst(line, _rules) is not null)
                 continue;
             var need = new PieceNeed(line, chosenHeats.GetValueOrDefault(line.Ref));
             var needed = IndexOf(needIndex, NeedKey(need), needs, need);
@@ -142,7 +145,7 @@ internal sealed class NestModel
             var overall = PieceGeometry.Of(line).Overall.Nanometers;
             if (!types.TryGetValue((overall, first, second, needed), out var type))
             {
-                type = new() { Overall = overall, FirstFace = first, SecondFace = second, Plane = SawFit.PlaneOf(line), Need = needed };
+                type = new() { Overall = overall, FirstFace = first, SecondFace = second, Lays = LaysOf(line), Need = needed };
                 types.Add((overall, first, second, needed), type);
             }
             type.Lines.Add((line, quantity));
@@ -150,6 +153,8 @@ internal sealed class NestModel
         }
         return ([.. types.Values], needs);
     }
+
+    private int LaysOf(OrderLine line) => CutFit.LaysOf(line, _rules).Sum(lay => 1 << lay.QuarterTurns);
 
     private static IEnumerable<OrderLine> ByUrgency(NestProblem problem) =>
         problem.Lines.OrderBy(line => problem.Due.TryGetValue(line.Ref.OrderId, out var due) ? due : DateTimeOffset.MaxValue).ThenBy(line => line.Ref);
@@ -170,7 +175,7 @@ internal sealed class NestModel
         foreach (var item in problem.Stock.OrderBy(item => item.StockId, StringComparer.Ordinal))
         {
             var available = Math.Min(item.Quantity ?? int.MaxValue, Pieces);
-            if (available <= 0 || !SawFit.Carries(item, _rules) || !needs.Exists(need => need.IsServedBy(item)))
+            if (available <= 0 || !CutFit.Carries(item, _rules) || !needs.Exists(need => need.IsServedBy(item)))
                 continue;
             var heat = item.Heat is not null && namedHeats.Contains(item.Heat) ? item.Heat : null;
             var key = (item.Section, item.Grade, item.Certificate, item.Heat is null, heat, item.EndCondition);

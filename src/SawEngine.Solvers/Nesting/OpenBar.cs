@@ -1,5 +1,3 @@
-using SawEngine.Core.Nesting;
-
 namespace SawEngine.Solvers.Nesting;
 
 /// <summary>Equal bars, cut alike, that are being filled or are done.</summary>
@@ -8,22 +6,22 @@ namespace SawEngine.Solvers.Nesting;
 /// <param name="Last">Their last run of pieces; null where still empty.</param>
 /// <param name="Position">Where their last piece ends, in nanometers.</param>
 /// <param name="Face">The second face of their last piece.</param>
-/// <param name="Plane">The planes of all their faces.</param>
-internal sealed record OpenBar(int Stock, int Bars, PieceRun? Last, long Position, int Face, MiterPlane Plane)
+/// <param name="Lays">The lays in which all their cuts can be made, as bits.</param>
+internal sealed record OpenBar(int Stock, int Bars, PieceRun? Last, long Position, int Face, int Lays)
 {
-    public static OpenBar Empty(int stock, int bars) => new(stock, bars, null, 0, 0, MiterPlane.None);
+    public static OpenBar Empty(int stock, int bars) => new(stock, bars, null, 0, 0, NestModel.AnyLay);
 
     /// <summary>Some of the bars with further pieces on each.</summary>
     public OpenBar With(NestModel model, int typeIndex, int count, int bars)
     {
         var type = model.Types[typeIndex];
         var end = model.EndOf(model.Stock[Stock], Position, Face, type, count, Last is null);
-        return new(Stock, bars, new(Last, typeIndex, count), end, type.SecondFace, Plane | type.Plane);
+        return new(Stock, bars, new(Last, typeIndex, count), end, type.SecondFace, Lays & type.Lays);
     }
 
     /// <summary>How many pieces of a type fit on each bar.</summary>
     public long Fitting(NestModel model, PieceType type) =>
-        model.Serves(Stock, type) && model.Joins(Plane, type)
+        model.Serves(Stock, type) && NestModel.Joins(Lays, type)
             ? model.Fitting(model.Stock[Stock], Position, Face, type, Last is null)
             : 0;
 

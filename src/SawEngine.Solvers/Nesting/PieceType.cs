@@ -1,4 +1,3 @@
-using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 
 namespace SawEngine.Solvers.Nesting;
@@ -13,7 +12,8 @@ internal sealed class PieceType
 
     public required int SecondFace { get; init; }
 
-    public required MiterPlane Plane { get; init; }
+    /// <summary>The lays in which both its faces can be cut, as bits.</summary>
+    public required int Lays { get; init; }
 
     /// <summary>Index of the need.</summary>
     public required int Need { get; init; }

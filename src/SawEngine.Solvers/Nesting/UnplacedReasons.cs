@@ -16,7 +16,7 @@ internal sealed class UnplacedReasons(NestProblem problem)
             _offers.Add(key, offer = Offer(line));
         if (offer.Reason is UnplacedReason.NoStock)
             return offer.Reason;
-        if ((SawFit.ReasonAgainst(line, problem.Rules) ?? offer.Reason) is { } reason)
+        if ((CutFit.ReasonAgainst(line, problem.Rules) ?? offer.Reason) is { } reason)
             return reason;
         if (offer.Longest.TrueForAll(item => HeatChoice.PiecesPerBar(item, line, problem.Rules) == 0))
             return UnplacedReason.LongerThanEveryBar;
@@ -29,7 +29,7 @@ internal sealed class UnplacedReasons(NestProblem problem)
         var ofMaterial = problem.Stock.Where(item => StockMatch.IsOfMaterial(line, item) && item.Quantity != 0).ToList();
         var certified = ofMaterial.FindAll(item => StockMatch.Suffices(line.Certificate, item.Certificate));
         var ofHeat = certified.FindAll(item => StockMatch.IsOfHeat(line, item));
-        var light = ofHeat.FindAll(item => SawFit.Carries(item, problem.Rules));
+        var light = ofHeat.FindAll(item => CutFit.Carries(item, problem.Rules));
         var reason = ofMaterial.Count == 0 ? UnplacedReason.NoStock
             : certified.Count == 0 ? UnplacedReason.NoCertificate
             : ofHeat.Count == 0 ? UnplacedReason.NoHeat

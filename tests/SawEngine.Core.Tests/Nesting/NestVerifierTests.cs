@@ -88,7 +88,10 @@ public class NestVerifierTests
         ["A piece is longer than the outfeed takes"] = (NestRule.LongestPiece, c => c.Rules(r => r with { LongestPiece = Mm(2349) })),
         ["The section is too large"] = (NestRule.Capacity, c => c.Rules(r => r with { Capacity = new(Mm(410), Mm(199), Mm(199)) })),
         ["The section is too large mitered"] = (NestRule.Capacity, c => c.Rules(r => r with { Capacity = new(Mm(410), Mm(115), Mm(410)) })),
-        ["A miter is beyond the swivel"] = (NestRule.MiterRange, c => c.Rules(r => r with { MiterRange = new(Angle.FromDegrees(60), Angle.FromDegrees(29)) })),
+        ["A miter is beyond the swivel"] = (NestRule.MiterRange, c => c.Rules(r => r with { MiterRange = new(Angle.FromDegrees(29), Angle.FromDegrees(29)) })),
+        ["Two miters of one bar need it to lie in two ways"] = (NestRule.MiterRange, c => c.Add(
+            [Mitered with { Ref = new("SO-4", "10"), Quantity = 1 }, Mitered with { Ref = new("SO-4", "20"), SecondEnd = WidthMiter(-30), Quantity = 1 }], Lost, l => l, EndCondition.Sheared)
+            .Rules(r => r with { MiterRange = new(Angle.FromDegrees(0), Angle.FromDegrees(30)) })),
         ["The saw does not swivel"] = (NestRule.MiterRange, c => c.Rules(r => r with { MiterRange = null })),
         ["One bar has miters in two planes"] = (NestRule.MiterPlane, c => c.Add(
             [Mitered with { Ref = new("SO-4", "10"), Quantity = 1 }, Mitered with { Ref = new("SO-4", "20"), SecondEnd = HeightMiter(30), Quantity = 1 }], Lost, l => l, EndCondition.Sheared)),

@@ -65,7 +65,7 @@ public class PieceGeometryTests
 
     [Fact]
     public void End_cut_writes_its_angles_in_degrees() =>
-        Assert.Contains("-22.5°", WidthMiter(-22.5m).ToString(), StringComparison.Ordinal);
+        Assert.Contains("-22.5 deg", WidthMiter(-22.5m).ToString(), StringComparison.Ordinal);
 
     [Fact]
     public void Mitered_piece_without_a_section_is_refused() =>

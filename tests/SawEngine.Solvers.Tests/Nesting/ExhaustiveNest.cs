@@ -42,7 +42,7 @@ internal sealed class ExhaustiveNest
             // Of equal bars that are still empty, the first is as good as the others.
             if (bar > 0 && _bars[bar - 1].StockId == _bars[bar].StockId && _contents[bar - 1].Count == 0)
                 continue;
-            if (!StockMatch.Serves(_pieces[piece], _bars[bar]) || !SawFit.Carries(_bars[bar], _problem.Rules))
+            if (!StockMatch.Serves(_pieces[piece], _bars[bar]) || !CutFit.Carries(_bars[bar], _problem.Rules))
                 continue;
             _contents[bar].Add(_pieces[piece]);
             Place(piece + 1);

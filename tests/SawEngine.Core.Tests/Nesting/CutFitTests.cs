@@ -6,7 +6,7 @@ using static SawEngine.Core.Tests.Nesting.Some;
 
 namespace SawEngine.Core.Tests.Nesting;
 
-public class SawFitTests
+public class CutFitTests
 {
     private static readonly CutRules Rules = new()
     {
@@ -29,10 +29,10 @@ public class SawFitTests
     {
         var line = Line("10", 1000, 1);
 
-        Assert.Null(SawFit.ReasonAgainst(line with { Section = Rectangle.Of("Round 260", 260, 260, 53093, SectionShape.Round) }, Rules));
+        Assert.Null(CutFit.ReasonAgainst(line with { Section = Rectangle.Of("Round 260", 260, 260, 53093, SectionShape.Round) }, Rules));
         Assert.Equal(
             UnplacedReason.NoSawHoldsSection,
-            SawFit.ReasonAgainst(line with { Section = Rectangle.Of("Round 261", 261, 261, 53502, SectionShape.Round) }, Rules));
+            CutFit.ReasonAgainst(line with { Section = Rectangle.Of("Round 261", 261, 261, 53502, SectionShape.Round) }, Rules));
     }
 
     [Theory]
@@ -41,10 +41,12 @@ public class SawFitTests
     [InlineData(243, 200, 30, UnplacedReason.NoSawCutsMiter)]
     // The swivel reaches 45° to the left and 60° to the right.
     [InlineData(100, 200, -45, null)]
-    [InlineData(100, 200, -46, UnplacedReason.NoSawCutsMiter)]
     [InlineData(100, 200, 60, null)]
     [InlineData(100, 200, 61, UnplacedReason.NoSawCutsMiter)]
-    public void Miter_in_the_width_is_cut_as_the_bar_lies(int width, int height, int degrees, string? reason) =>
+    // Beyond 45° to the left the bar is turned over.
+    [InlineData(100, 200, -60, null)]
+    [InlineData(100, 200, -61, UnplacedReason.NoSawCutsMiter)]
+    public void Miter_in_the_width_is_cut_as_the_bar_lies_or_turned_over(int width, int height, int degrees, string? reason) =>
         Assert.Equal(reason, Reason(width, height, WidthMiter(degrees)));
 
     [Fact]
@@ -56,16 +58,29 @@ public class SawFitTests
     }
 
     [Fact]
+    public void Both_miters_of_a_piece_are_cut_in_one_lay()
+    {
+        // 50° needs the right side, -50° the bar turned over.
+        var line = Mitered(100, 200, WidthMiter(50));
+
+        Assert.Null(CutFit.ReasonAgainst(line with { FirstEnd = WidthMiter(50) }, Rules));
+        Assert.Equal(UnplacedReason.NoSawCutsMiter, CutFit.ReasonAgainst(line with { FirstEnd = WidthMiter(-50) }, Rules));
+        Assert.Equal([0], CutFit.LaysOf(line, Rules).Select(lay => lay.QuarterTurns));
+        Assert.Equal([2], CutFit.LaysOf(line with { SecondEnd = WidthMiter(-50) }, Rules).Select(lay => lay.QuarterTurns));
+        Assert.Equal([0, 2], CutFit.LaysOf(line with { SecondEnd = WidthMiter(30) }, Rules).Select(lay => lay.QuarterTurns));
+    }
+
+    [Fact]
     public void Compound_miter_is_out_of_reach_of_a_swivel() =>
         Assert.Equal(UnplacedReason.NoSawCutsMiter, Reason(100, 100, new(Angle.FromDegrees(10), Angle.FromDegrees(10))));
 
     [Fact]
     public void Saw_without_swivel_cuts_no_miter() =>
-        Assert.Equal(UnplacedReason.NoSawCutsMiter, SawFit.ReasonAgainst(Mitered(100, 100, WidthMiter(5)), Rules with { MiterRange = null }));
+        Assert.Equal(UnplacedReason.NoSawCutsMiter, CutFit.ReasonAgainst(Mitered(100, 100, WidthMiter(5)), Rules with { MiterRange = null }));
 
     [Fact]
     public void Without_a_saw_every_miter_is_cut() =>
-        Assert.Null(SawFit.ReasonAgainst(Mitered(100, 100, new(Angle.FromDegrees(70), Angle.FromDegrees(70))), new() { Kerf = Mm(1.6m) }));
+        Assert.Null(CutFit.ReasonAgainst(Mitered(100, 100, new(Angle.FromDegrees(70), Angle.FromDegrees(70))), new() { Kerf = Mm(1.6m) }));
 
     [Fact]
     public void Short_side_counts_for_the_shortest_piece()
@@ -73,8 +88,8 @@ public class SawFitTests
         // 1000 overall with one 45° miter over 100 mm of width: 900 on the short side, 899.9951 on the safe side of the grid.
         var line = Mitered(100, 100, WidthMiter(45));
 
-        Assert.Null(SawFit.ReasonAgainst(line, Rules with { ShortestPiece = Mm(899) }));
-        Assert.Equal(UnplacedReason.PieceTooShort, SawFit.ReasonAgainst(line, Rules with { ShortestPiece = Mm(901) }));
+        Assert.Null(CutFit.ReasonAgainst(line, Rules with { ShortestPiece = Mm(899) }));
+        Assert.Equal(UnplacedReason.PieceTooShort, CutFit.ReasonAgainst(line, Rules with { ShortestPiece = Mm(901) }));
     }
 
     [Fact]
@@ -82,12 +97,12 @@ public class SawFitTests
     {
         var line = Mitered(200, 100, WidthMiter(60)) with { Length = Mm(300) };
 
-        Assert.Equal(UnplacedReason.PieceTooShort, SawFit.ReasonAgainst(line, Rules with { Capacity = null }));
+        Assert.Equal(UnplacedReason.PieceTooShort, CutFit.ReasonAgainst(line, Rules with { Capacity = null }));
     }
 
     [Fact]
     public void Overall_counts_for_the_longest_piece() =>
-        Assert.Equal(UnplacedReason.PieceTooLong, SawFit.ReasonAgainst(Line("10", 1000, 1), Rules with { LongestPiece = Mm(999) }));
+        Assert.Equal(UnplacedReason.PieceTooLong, CutFit.ReasonAgainst(Line("10", 1000, 1), Rules with { LongestPiece = Mm(999) }));
 
     [Fact]
     public void Bar_is_weighed_whole()
@@ -95,11 +110,11 @@ public class SawFitTests
         // 2848 mm2 × 12 m × 7850 kg/m3 = 268.2816 kg.
         var bar = Bar("B", 12000, 1) with { Section = Rectangle.Of("IPE 200", 100, 200, 2848), Grade = Steel("S355J2") };
 
-        Assert.True(SawFit.Carries(bar, Rules with { LoadLimit = new(268.2816m) }));
-        Assert.False(SawFit.Carries(bar, Rules with { LoadLimit = new(268.2815m) }));
+        Assert.True(CutFit.Carries(bar, Rules with { LoadLimit = new(268.2816m) }));
+        Assert.False(CutFit.Carries(bar, Rules with { LoadLimit = new(268.2815m) }));
     }
 
-    private static string? Reason(int width, int height, EndCut second) => SawFit.ReasonAgainst(Mitered(width, height, second), Rules);
+    private static string? Reason(int width, int height, EndCut second) => CutFit.ReasonAgainst(Mitered(width, height, second), Rules);
 
     private static OrderLine Mitered(int width, int height, EndCut second) =>
         Line("10", 1000, 1) with { Section = Rectangle.Of("S", width, height, width * height), SecondEnd = second };
