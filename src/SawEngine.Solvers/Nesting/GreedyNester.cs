@@ -86,7 +86,7 @@ public sealed class GreedyNester : INester
 
     private static NestModel ModelOf(NestProblem problem, bool roomiest)
     {
-        var heats = HeatChoice.Of(problem, roomiest);
+        var heats = new HeatChoice(problem).Choose(roomiest);
         return NestModel.Of(problem, line => line.HeatRule == HeatRule.Single && !heats.ContainsKey(line.Ref) ? 0 : line.Quantity, heats);
     }
 

@@ -1,68 +1,112 @@
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
-using SawEngine.Core.Quantities;
-using SawEngine.Core.Stock;
 
 namespace SawEngine.Solvers.Nesting;
 
-/// <summary>Chooses the heat of each single-heat line before anything is nested; long lines choose first and reserve whole bars.</summary>
-internal static class HeatChoice
+/// <summary>Chooses the heat of each single-heat line before anything is nested; large lines choose first and reserve whole bars.</summary>
+internal sealed class HeatChoice(NestProblem problem)
 {
-    /// <summary>A heat for each single-heat line that has stock: the cheapest that suffices, or the one with the most room where so asked or where none suffices.</summary>
-    public static Dictionary<PieceRef, string> Of(NestProblem problem, bool roomiest)
+    private readonly Dictionary<object, List<(string Heat, List<int> Stock)>> _heats = [];
+
+    /// <summary>
+    /// A heat for each single-heat line that has stock: the cheapest that suffices, or the one with the most room where so asked or where none suffices.
+    /// </summary>
+    public Dictionary<PieceRef, string> Choose(bool roomiest)
     {
-        var left = problem.Stock.ToDictionary(item => item.StockId, item => item.Quantity ?? int.MaxValue, StringComparer.Ordinal);
+        var offered = problem.Stock.Select(item => item.Quantity ?? int.MaxValue).ToArray();
+        var left = offered.ToArray();
         var chosen = new Dictionary<PieceRef, string>();
         var lines = problem.Lines.Where(line => line.HeatRule == HeatRule.Single && CutFit.ReasonAgainst(line, problem.Rules) is null)
             .OrderByDescending(line => (decimal)line.Length.Nanometers * line.Quantity).ThenBy(line => line.Ref);
         foreach (var line in lines)
         {
-            var heats = Offers(problem, line).GroupBy(offer => offer.Stock.Heat!, StringComparer.Ordinal)
-                .Select(offers => Take([.. offers], line.Quantity, left)).ToList();
-            var sufficient = heats.Where(heat => heat.Pieces >= line.Quantity).ToList();
-            var best = sufficient.Count > 0 && !roomiest
-                ? sufficient.OrderBy(heat => heat.Cost).ThenBy(heat => heat.Heat, StringComparer.Ordinal).First()
-                : heats.OrderByDescending(heat => heat.Room).ThenBy(heat => heat.Heat, StringComparer.Ordinal).FirstOrDefault();
-            if (best is null)
+            // Where all bars are reserved, the line may still fit beside others.
+            if ((Best(line, left, roomiest) ?? Best(line, offered, roomiest: true)) is not { } best)
                 continue;
             chosen.Add(line.Ref, best.Heat);
-            foreach (var (stockId, bars) in best.Bars)
-                left[stockId] -= bars;
+            foreach (var (item, bars) in best.Bars)
+                left[item] = Math.Max(0, left[item] - bars);
         }
         return chosen;
     }
 
-    /// <summary>Whether some heat, were it all for the line, has enough stock for all its pieces.</summary>
-    public static bool SomeSuffices(NestProblem problem, OrderLine line) =>
-        Offers(problem, line).GroupBy(offer => offer.Stock.Heat!, StringComparer.Ordinal)
-            .Any(offers => offers.Sum(offer => (decimal)offer.PerBar * (offer.Stock.Quantity ?? line.Quantity)) >= line.Quantity);
-
-    /// <summary>How many pieces of a line a bar gives.</summary>
-    public static long PiecesPerBar(StockItem stock, OrderLine line, CutRules rules)
+    private HeatTake? Best(OrderLine line, int[] left, bool roomiest)
     {
-        var overall = PieceGeometry.Of(line).Overall;
-        var room = LayoutPositions.LastEnd(stock, line.SecondEnd, rules) - LayoutPositions.Lead(stock, line.FirstEnd, rules) - overall;
-        return room < Length.Zero ? 0 : 1 + room.Nanometers / (overall + LayoutPositions.Between(line.SecondEnd, line.FirstEnd, rules)).Nanometers;
-    }
-
-    private static IEnumerable<(StockItem Stock, long PerBar)> Offers(NestProblem problem, OrderLine line) =>
-        problem.Stock.Where(item => StockMatch.Serves(line, item) && CutFit.Carries(item, problem.Rules))
-            .Select(item => (item, PiecesPerBar(item, line, problem.Rules)))
-            .Where(offer => offer.Item2 > 0);
-
-    private static HeatTake Take(List<(StockItem Stock, long PerBar)> offers, int quantity, Dictionary<string, int> left)
-    {
-        var (pieces, cost, bars) = (0L, 0m, new List<(string, int)>());
-        foreach (var (stock, perBar) in offers.OrderBy(offer => (decimal)offer.Stock.CostMicros / offer.PerBar).ThenBy(offer => offer.Stock.StockId, StringComparer.Ordinal))
+        var yield = new BarYield(line, problem.Rules);
+        HeatTake? best = null;
+        foreach (var (heat, stock) in HeatsFor(line))
         {
-            var used = (int)Math.Min(left[stock.StockId], (Math.Max(quantity - pieces, 0) + perBar - 1) / perBar);
-            pieces += used * perBar;
-            cost += (decimal)stock.CostMicros * used;
-            bars.Add((stock.StockId, used));
+            var take = Take(heat, stock, yield, line.Quantity, left);
+            if (take.Room > 0 && (best is null || take.IsBetterThan(best, line.Quantity, roomiest)))
+                best = take;
         }
-        var room = offers.Sum(offer => (decimal)offer.PerBar * left[offer.Stock.StockId]);
-        return new(offers[0].Stock.Heat!, pieces, room, cost, bars);
+        return best;
     }
 
-    private sealed record HeatTake(string Heat, long Pieces, decimal Room, decimal Cost, List<(string StockId, int Bars)> Bars);
+    /// <summary>Whether some heat, were it all for the line, has enough stock for all its pieces.</summary>
+    public bool SomeSuffices(OrderLine line)
+    {
+        var yield = new BarYield(line, problem.Rules);
+        return HeatsFor(line).Exists(heat =>
+            heat.Stock.Sum(item => (decimal)yield.Of(problem.Stock[item]) * (problem.Stock[item].Quantity ?? line.Quantity)) >= line.Quantity);
+    }
+
+    /// <summary>The heats that may serve a line, ordinal, each with its stock from the least cost per length up.</summary>
+    private List<(string Heat, List<int> Stock)> HeatsFor(OrderLine line)
+    {
+        var key = (line.Section, line.Grade, line.Certificate);
+        if (!_heats.TryGetValue(key, out var heats))
+        {
+            heats = [.. Enumerable.Range(0, problem.Stock.Count)
+                .Where(item => StockMatch.Serves(line, problem.Stock[item]) && CutFit.Carries(problem.Stock[item], problem.Rules))
+                .OrderBy(item => (decimal)problem.Stock[item].CostMicros / problem.Stock[item].Length.Nanometers)
+                .ThenBy(item => problem.Stock[item].StockId, StringComparer.Ordinal)
+                .GroupBy(item => problem.Stock[item].Heat!, StringComparer.Ordinal)
+                .OrderBy(heat => heat.Key, StringComparer.Ordinal)
+                .Select(heat => (heat.Key, heat.ToList()))];
+            _heats.Add(key, heats);
+        }
+        return heats;
+    }
+
+    private HeatTake Take(string heat, List<int> stock, BarYield yield, int quantity, int[] left)
+    {
+        var take = new HeatTake(heat);
+        foreach (var item in stock)
+        {
+            var perBar = yield.Of(problem.Stock[item]);
+            if (perBar == 0 || left[item] == 0)
+                continue;
+            take.Room += (decimal)perBar * left[item];
+            var used = (int)Math.Min(left[item], (Math.Max(quantity - take.Pieces, 0) + perBar - 1) / perBar);
+            if (used == 0)
+                continue;
+            take.Pieces += used * perBar;
+            take.Cost += (decimal)problem.Stock[item].CostMicros * used;
+            take.Bars.Add((item, used));
+        }
+        return take;
+    }
+
+    /// <summary>What one heat would give to a line.</summary>
+    private sealed class HeatTake(string heat)
+    {
+        public string Heat => heat;
+
+        public long Pieces { get; set; }
+
+        public decimal Room { get; set; }
+
+        public decimal Cost { get; set; }
+
+        public List<(int Stock, int Bars)> Bars { get; } = [];
+
+        public bool IsBetterThan(HeatTake other, int quantity, bool roomiest)
+        {
+            var (suffices, otherSuffices) = (Pieces >= quantity, other.Pieces >= quantity);
+            return roomiest || !(suffices || otherSuffices) ? Room > other.Room
+                : suffices && otherSuffices ? Cost < other.Cost
+                : suffices;
+        }
+    }
 }

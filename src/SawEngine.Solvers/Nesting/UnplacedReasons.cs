@@ -7,6 +7,7 @@ namespace SawEngine.Solvers.Nesting;
 /// <summary>Why pieces of a line are left: the first reason that applies. Lines that ask alike of the stock are looked up once.</summary>
 internal sealed class UnplacedReasons(NestProblem problem)
 {
+    private readonly HeatChoice _heats = new(problem);
     private readonly Dictionary<object, (string? Reason, List<StockItem> Longest)> _offers = [];
 
     public string Of(OrderLine line)
@@ -18,9 +19,10 @@ internal sealed class UnplacedReasons(NestProblem problem)
             return offer.Reason;
         if ((CutFit.ReasonAgainst(line, problem.Rules) ?? offer.Reason) is { } reason)
             return reason;
-        if (offer.Longest.TrueForAll(item => HeatChoice.PiecesPerBar(item, line, problem.Rules) == 0))
+        var yield = new BarYield(line, problem.Rules);
+        if (offer.Longest.TrueForAll(item => yield.Of(item) == 0))
             return UnplacedReason.LongerThanEveryBar;
-        return line.HeatRule == HeatRule.Single && !HeatChoice.SomeSuffices(problem, line) ? UnplacedReason.NoSingleHeat : UnplacedReason.StockUsedUp;
+        return line.HeatRule == HeatRule.Single && !_heats.SomeSuffices(line) ? UnplacedReason.NoSingleHeat : UnplacedReason.StockUsedUp;
     }
 
     /// <summary>Why no stock serves lines that ask so, else the longest that does of each end condition.</summary>
