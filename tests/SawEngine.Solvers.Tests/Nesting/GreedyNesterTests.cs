@@ -55,7 +55,7 @@ public class GreedyNesterTests
 
     [Theory]
     [MemberData(nameof(Textbook))]
-    public void Known_optimum_lies_between_bound_and_value(string name, decimal bar, decimal kerf, (decimal, int)[] pieces, int optimum)
+    public void Known_optimum_lies_between_bound_and_value_and_is_missed_by_a_bar_at_most(string name, decimal bar, decimal kerf, (decimal, int)[] pieces, int optimum)
     {
         var problem = Bars(bar, kerf, pieces);
         var nest = Solve(problem);
@@ -63,7 +63,7 @@ public class GreedyNesterTests
 
         Assert.Empty(NestVerifier.Verify(problem, nest));
         Assert.True(nest.BoundMicros <= least && least <= nest.ValueMicros, name);
-        Assert.True(nest.ValueMicros <= least * 1.03m, $"{name}: {nest.ValueMicros / Mm(bar).Nanometers} bars, {optimum} suffice");
+        Assert.True(nest.ValueMicros <= least + Mm(bar).Nanometers, $"{name}: {nest.ValueMicros / Mm(bar).Nanometers} bars, {optimum} suffice");
     }
 
     [Fact]
