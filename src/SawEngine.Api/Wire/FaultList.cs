@@ -11,10 +11,13 @@ public sealed class FaultList
     /// <summary>How many there are.</summary>
     public int Count { get; private set; }
 
+    /// <summary>Whether further faults are counted only.</summary>
+    public bool IsFull => _kept.Count >= Limits.FaultsReported;
+
     public void Add(string pointer, string code, string detail)
     {
         Count++;
-        if (_kept.Count < Limits.FaultsReported)
+        if (!IsFull)
             _kept.Add(new() { Pointer = pointer, Code = code, Detail = detail });
     }
 

@@ -11,8 +11,7 @@ public static class JsonPointer
     public const string Root = "#";
 
     /// <summary>A member of an object.</summary>
-    public static string Member(string parent, string name) =>
-        parent + "/" + Uri.EscapeDataString(name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal));
+    public static string Member(string parent, string name) => parent + "/" + (name.All(char.IsAsciiLetterOrDigit) ? name : Escaped(name));
 
     /// <summary>An item of a list.</summary>
     public static string Item(string parent, int index) => parent + "/" + index.ToString(CultureInfo.InvariantCulture);
@@ -25,4 +24,7 @@ public static class JsonPointer
             pointer.Append('/').Append(JsonNamingPolicy.CamelCase.ConvertName(step));
         return pointer.ToString();
     }
+
+    private static string Escaped(string name) =>
+        Uri.EscapeDataString(name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal));
 }

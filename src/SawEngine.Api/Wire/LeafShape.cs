@@ -13,7 +13,8 @@ internal static partial class LeafShape
         [typeof(int)] = value => Integer(value, int.MinValue, int.MaxValue),
         [typeof(long)] = value => Integer(value, long.MinValue, long.MaxValue),
         [typeof(bool)] = Truth,
-        [typeof(DateTimeOffset)] = value => Formatted(value, IsInstant, FaultCode.InvalidDateTime, "a date and time with offset (RFC 3339), such as 2026-11-30T06:00:00+01:00"),
+        [typeof(DateTimeOffset)] = value =>
+            Formatted(value, IsInstant, FaultCode.InvalidDateTime, "a date and time with offset (RFC 3339), such as 2026-11-30T06:00:00+01:00"),
         [typeof(DateOnly)] = value => Formatted(value, IsDate, FaultCode.InvalidDateTime, "a date such as 2026-11-30"),
         [typeof(TimeOnly)] = value => Formatted(value, text => ClockTimeConverter.TryRead(text, out _), FaultCode.InvalidTime, "a time of day such as 06:00"),
     };
@@ -95,7 +96,8 @@ internal static partial class LeafShape
         var written = WrittenNumber.Of(value.GetRawText());
         return written.IsZero ? null
             : !value.TryGetDecimal(out _) ? OutOfRange("-7.9e28", "7.9e28")
-            : written.Digits > WrittenNumber.MostDigits ? new(FaultCode.TooManyDigits, $"Must have at most {WrittenNumber.MostDigits} significant digits, but has {written.Digits}.")
+            : written.Digits > WrittenNumber.MostDigits
+                ? new(FaultCode.TooManyDigits, $"Must have at most {WrittenNumber.MostDigits} significant digits, but has {written.Digits}.")
             : written.LastPlace < -WrittenNumber.MostDigits ? new(FaultCode.TooSmallToRead, $"Must be a multiple of 1e-{WrittenNumber.MostDigits}.")
             : null;
     }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SawEngine.Api.Wire;
 
 /// <summary>What the caller prefers (RFC 7240).</summary>
@@ -18,7 +20,7 @@ public sealed record Preferences(bool Lenient, int? WaitSeconds)
             var (name, value) = Parts(preference);
             if (name == "handling")
                 lenient ??= string.Equals(value, "lenient", StringComparison.OrdinalIgnoreCase);
-            else if (name == "wait" && ushort.TryParse(value, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var seconds))
+            else if (name == "wait" && ushort.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var seconds))
                 wait ??= seconds;
         }
         return new(lenient ?? false, wait);

@@ -1,4 +1,3 @@
-using System.ComponentModel.DataAnnotations;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
@@ -52,33 +51,36 @@ internal sealed class ShapeWalk(bool lenient, Utf8JsonWriter copy)
 
     private void VisitMembers(JsonElement value, JsonTypeInfo type, string pointer)
     {
-        var known = type.Properties.ToDictionary(p => p.Name, StringComparer.Ordinal);
+        var shape = ObjectShape.Of(type);
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var (name, member) in Members(value, pointer))
+        foreach (var (name, memberValue) in Members(value, pointer))
         {
-            if (!known.TryGetValue(name, out var property))
-                AddUnknown(pointer, name, known.Keys);
+            if (shape.Find(name) is not { } member)
+                AddUnknown(pointer, name, shape);
             else if (!seen.Add(name))
                 Faults.Add(JsonPointer.Member(pointer, name), FaultCode.DoubledMember, $"`{name}` stands more than once.");
             else
-                VisitMember(member, property, JsonPointer.Member(pointer, name));
+                VisitMember(memberValue, member, JsonPointer.Member(pointer, name));
         }
-        foreach (var property in type.Properties.Where(p => p.IsRequired && !seen.Contains(p.Name)))
-            Faults.Add(pointer, FaultCode.MissingMember, $"`{property.Name}` is missing.");
+        foreach (var member in shape.Members.Where(member => member.IsRequired && !seen.Contains(member.Name)))
+            Faults.Add(pointer, FaultCode.MissingMember, $"`{member.Name}` is missing.");
     }
 
-    private void VisitMember(JsonElement member, JsonPropertyInfo property, string pointer)
+    private void VisitMember(JsonElement value, MemberShape member, string pointer)
     {
-        if (member.ValueKind == JsonValueKind.Null)
+        if (value.ValueKind == JsonValueKind.Null)
         {
-            if (property.IsRequired)
-                Faults.Add(pointer, FaultCode.NullNotAllowed, $"`{property.Name}` is required and may not be null.");
+            if (member.IsRequired)
+                Faults.Add(pointer, FaultCode.NullNotAllowed, $"`{member.Name}` is required and may not be null.");
             return;
         }
-        copy.WritePropertyName(property.Name);
-        Visit(member, Info(property.PropertyType), pointer, LongestText(property));
-        if (pointer == SchemaVersionPointer && LeafShape.TryGetText(member, out var version) && !Versions.IsRead(version))
-            Faults.Add(pointer, FaultCode.UnsupportedSchemaVersion, $"Must be a version {Versions.SchemaMajor}.x; this service reads and writes {Versions.Schema}.");
+        copy.WritePropertyName(member.Name);
+        Visit(value, member.Type, pointer, member.Most ?? Limits.TextLength);
+        if (pointer == SchemaVersionPointer && LeafShape.TryGetText(value, out var version) && !Versions.IsRead(version))
+            Faults.Add(
+                pointer,
+                FaultCode.UnsupportedSchemaVersion,
+                $"Must be a version {Versions.SchemaMajor}.x; this service reads and writes {Versions.Schema}.");
     }
 
     private void VisitList(JsonElement value, JsonTypeInfo itemType, string pointer)
@@ -168,11 +170,12 @@ internal sealed class ShapeWalk(bool lenient, Utf8JsonWriter copy)
             value.WriteTo(copy);
     }
 
-    private void AddUnknown(string parent, string name, IEnumerable<string> known) =>
-        (lenient ? Ignored : Faults).Add(
-            JsonPointer.Member(parent, name),
-            FaultCode.UnknownMember,
-            $"{Quoted.Text(name)} is not a member of this object.{NearestName.Question(name, known)}");
+    private void AddUnknown(string parent, string name, ObjectShape shape)
+    {
+        var list = lenient ? Ignored : Faults;
+        var question = list.IsFull ? "" : NearestName.Question(name, shape.Members.Select(member => member.Name));
+        list.Add(JsonPointer.Member(parent, name), FaultCode.UnknownMember, $"{Quoted.Text(name)} is not a member of this object.{question}");
+    }
 
     private void Add(string pointer, LeafFault fault) => Faults.Add(pointer, fault.Code, fault.Detail);
 
@@ -189,11 +192,6 @@ internal sealed class ShapeWalk(bool lenient, Utf8JsonWriter copy)
             return false;
         }
     }
-
-    private static int LongestText(JsonPropertyInfo property) =>
-        property.PropertyType == typeof(string) && property.AttributeProvider?.GetCustomAttributes(typeof(MaxLengthAttribute), true) is [MaxLengthAttribute longest]
-            ? longest.Length
-            : Limits.TextLength;
 
     private static JsonTypeInfo Info(Type type) => WireJson.Options.GetTypeInfo(type);
 }

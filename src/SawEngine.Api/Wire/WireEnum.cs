@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -7,11 +8,14 @@ namespace SawEngine.Api.Wire;
 /// <summary>How enum values are written: in camelCase, or as their <see cref="JsonStringEnumMemberNameAttribute"/> says; read by exact case.</summary>
 public static class WireEnum
 {
+    private static readonly ConcurrentDictionary<Type, IReadOnlyList<string>> KnownTexts = new();
+
     /// <summary>The text of a value.</summary>
     public static string Text<T>(T value) where T : struct, Enum => Text(typeof(T), value.ToString());
 
     /// <summary>All texts of an enum, in its order.</summary>
-    public static IReadOnlyList<string> Texts(Type type) => [.. Enum.GetNames(type).Select(name => Text(type, name))];
+    public static IReadOnlyList<string> Texts(Type type) =>
+        KnownTexts.GetOrAdd(type, static known => [.. Enum.GetNames(known).Select(name => Text(known, name))]);
 
     private static string Text(Type type, string name) =>
         type.GetField(name)?.GetCustomAttribute<JsonStringEnumMemberNameAttribute>()?.Name ?? JsonNamingPolicy.CamelCase.ConvertName(name);

@@ -3,9 +3,9 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
+using Microsoft.Extensions.DependencyInjection;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
-using Microsoft.Extensions.DependencyInjection;
 
 namespace SawEngine.Api.Tests.Http;
 

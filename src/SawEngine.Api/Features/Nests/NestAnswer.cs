@@ -18,7 +18,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     public NestResponse Write(OperationContext context)
     {
         if (TrimIsNotUsed)
-            context.Warnings.Add(new() { Code = WarningCode.TrimNotUsed, Pointer = "#/cut/trim", Detail = "All stock has sawn ends, which need no trim; state `endCondition` where an end is raw." });
+            context.Warnings.Add(TrimWarning());
         return new()
         {
             RequestDigest = context.RequestDigest,
@@ -26,7 +26,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
             Status = Status(),
             Objective = Objective(),
             Layouts = [.. nests.SelectMany(n => Layouts(n.Group, n.Nest)).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)],
-            Unplaced = [.. nests.SelectMany(n => n.Nest.Unplaced).OrderBy(u => u.Piece).Select(u => new UnplacedPieceJson { PieceId = u.Piece.LineId, Quantity = u.Quantity, Reason = u.Reason })],
+            Unplaced = [.. nests.SelectMany(n => n.Nest.Unplaced).OrderBy(unplaced => unplaced.Piece).Select(Unplaced)],
             Claims = Claims(),
             Totals = Totals(),
             StoppedBy = WireEnum.Text(Weakest()),
@@ -36,6 +36,20 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     }
 
     private bool TrimIsNotUsed => request.Cut.Trim > 0 && request.Stock.All(item => item.EndCondition == EndCondition.Sawn);
+
+    private static WarningJson TrimWarning() => new()
+    {
+        Code = WarningCode.TrimNotUsed,
+        Pointer = "#/cut/trim",
+        Detail = "All stock has sawn ends, which need no trim; state `endCondition` where an end is raw.",
+    };
+
+    private static UnplacedPieceJson Unplaced(UnplacedPieces unplaced) => new()
+    {
+        PieceId = unplaced.Piece.LineId,
+        Quantity = unplaced.Quantity,
+        Reason = unplaced.Reason,
+    };
 
     private IEnumerable<BarLayout> AllLayouts => nests.SelectMany(n => n.Nest.Layouts);
 
@@ -93,12 +107,19 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
 
     private List<NestClaimJson> Claims()
     {
-        var used = AllLayouts.GroupBy(l => l.Stock.StockId, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Sum(l => l.Repeat), StringComparer.Ordinal);
+        var used = AllLayouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
+            .ToDictionary(ofItem => ofItem.Key, ofItem => ofItem.Sum(layout => layout.Repeat), StringComparer.Ordinal);
         return
         [
             .. request.Stock.Where(item => used.ContainsKey(item.StockId))
                 .OrderBy(item => item.StockId, StringComparer.Ordinal)
-                .Select(item => new NestClaimJson { StockId = item.StockId, Quantity = used[item.StockId], Version = item.Version, Attributes = item.Attributes }),
+                .Select(item => new NestClaimJson
+                {
+                    StockId = item.StockId,
+                    Quantity = used[item.StockId],
+                    Version = item.Version,
+                    Attributes = item.Attributes,
+                }),
         ];
     }
 

@@ -21,7 +21,10 @@ internal static class NestGroups
             .. request.Pieces.GroupBy(p => (Section: p.Section ?? section, Grade: p.Grade ?? grade))
                 .OrderBy(group => group.Key.Section, StringComparer.Ordinal)
                 .ThenBy(group => group.Key.Grade, StringComparer.Ordinal)
-                .Select(group => new NestGroup(group.Key.Section, group.Key.Grade, Problem(request, [.. group], [.. stock[group.Key]], group.Key.Section, catalogs))),
+                .Select(group => new NestGroup(
+                    group.Key.Section,
+                    group.Key.Grade,
+                    Problem(request, [.. group], [.. stock[group.Key]], group.Key.Section, catalogs))),
         ];
     }
 

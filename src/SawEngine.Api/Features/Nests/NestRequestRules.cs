@@ -52,7 +52,12 @@ public sealed class NestRequestRules : AbstractValidator<NestRequest>
     }
 
     private static void OnAllWhereSeveral(
-        NestRequest request, ValidationContext<NestRequest> context, string code, string name, Func<PieceJson, string?> ofPiece, Func<NestStockJson, string?> ofStock)
+        NestRequest request,
+        ValidationContext<NestRequest> context,
+        string code,
+        string name,
+        Func<PieceJson, string?> ofPiece,
+        Func<NestStockJson, string?> ofStock)
     {
         if (NestGroups.Stated(request, ofPiece, ofStock).Count <= 1)
             return;
@@ -71,18 +76,26 @@ public sealed class NestRequestRules : AbstractValidator<NestRequest>
     private static void MiteredSections(NestRequest request, ValidationContext<NestRequest> context, Catalogs catalogs)
     {
         var only = NestGroups.OnlySection(request);
+        // Suggestions are dear; faults beyond those that are listed do without.
+        var suggestions = Limits.FaultsReported;
         for (var i = 0; i < request.Pieces.Count; i++)
         {
-            if (!NestGroups.IsMitered(request.Pieces[i]))
-                continue;
-            var section = request.Pieces[i].Section ?? only;
-            if (section is null)
-                context.Fault($"Pieces[{i}]", FaultCode.SectionRequired, "`section` is missing; the size of a mitered piece's section must be known.");
-            else if (catalogs.FindSection(section) is null)
-                context.Fault(
-                    request.Pieces[i].Section is null ? $"Pieces[{i}]" : $"Pieces[{i}].Section",
-                    FaultCode.UnknownSection,
-                    $"{Quoted.Text(section)} is not in the catalog; the size of a mitered piece's section must be known. Near to it: {string.Join(", ", catalogs.NearestSections(section))}.");
+            if (NestGroups.IsMitered(request.Pieces[i]))
+                MiteredSection(request.Pieces[i].Section, only, $"Pieces[{i}]", context, catalogs, ref suggestions);
+        }
+    }
+
+    private static void MiteredSection(
+        string? stated, string? only, string piece, ValidationContext<NestRequest> context, Catalogs catalogs, ref int suggestions)
+    {
+        if ((stated ?? only) is not { } section)
+            context.Fault(piece, FaultCode.SectionRequired, "`section` is missing; the size of a mitered piece's section must be known.");
+        else if (catalogs.FindSection(section) is null)
+        {
+            var path = stated is null ? piece : piece + ".Section";
+            var near = suggestions-- > 0 ? $" Near to it: {string.Join(", ", catalogs.NearestSections(section))}." : "";
+            var detail = $"{Quoted.Text(section)} is not in the catalog; the size of a mitered piece's section must be known.{near}";
+            context.Fault(path, FaultCode.UnknownSection, detail);
         }
     }
 }

@@ -35,7 +35,10 @@ public sealed record NestTotalsJson
     [LengthRange((double)Limits.Length * Limits.TotalQuantity)]
     public required decimal ScrapLength { get; init; }
 
-    /// <summary>Share of the stock that becomes pieces or remnants, to 4 decimals: by mass where the catalog knows all sections and grades, else by length. Absent where no bar is used.</summary>
+    /// <summary>
+    /// Share of the stock that becomes pieces or remnants, to 4 decimals: by mass where the catalog knows all sections and grades, else by length.
+    /// Absent where no bar is used.
+    /// </summary>
     [Range(0, 1)]
     public decimal? MaterialYield { get; init; }
 }

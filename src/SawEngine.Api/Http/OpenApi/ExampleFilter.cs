@@ -23,7 +23,8 @@ internal sealed class ExampleFilter : IOperationFilter
     {
         Name = "Prefer",
         In = ParameterLocation.Header,
-        Description = "`handling=lenient` turns unknown members into warnings; `wait=N` limits the calculation to N seconds where the request states no limit (RFC 7240).",
+        Description = "`handling=lenient` turns unknown members into warnings; `wait=N` limits the calculation to N seconds where the request states no limit "
+            + "(RFC 7240).",
         Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 200 },
     };
 }

@@ -38,5 +38,8 @@ internal static class EcmaScriptNumber
     };
 
     private static string Exponential(string digits, int exponent) =>
-        digits[..1] + (digits.Length > 1 ? "." + digits[1..] : "") + "e" + (exponent < 0 ? "-" : "+") + Math.Abs(exponent).ToString(CultureInfo.InvariantCulture);
+        digits[..1]
+        + (digits.Length > 1 ? "." + digits[1..] : "")
+        + (exponent < 0 ? "e-" : "e+")
+        + Math.Abs(exponent).ToString(CultureInfo.InvariantCulture);
 }

@@ -17,45 +17,44 @@ public sealed class Bounds(LengthUnit unit)
     /// <summary>Whether a list is so long that the other rules are not to be tried.</summary>
     public bool TooMany { get; private set; }
 
-    public void Check(object request) => CheckObject(request, JsonPointer.Root);
+    public void Check(object request) => CheckChild(request, JsonPointer.Root);
 
-    private void CheckObject(object value, string pointer)
+    private void CheckObject(object value, JsonTypeInfo type, string pointer)
     {
-        foreach (var property in WireJson.Options.GetTypeInfo(value.GetType()).Properties)
+        foreach (var member in ObjectShape.Of(type).Members)
         {
-            if (property.Get?.Invoke(value) is { } member)
-                CheckMember(member, property, JsonPointer.Member(pointer, property.Name));
+            if (member.Of(value) is { } stated)
+                CheckMember(stated, member, JsonPointer.Member(pointer, member.Name));
         }
     }
 
-    private void CheckMember(object member, JsonPropertyInfo property, string pointer)
+    private void CheckMember(object value, MemberShape member, string pointer)
     {
-        var least = Attribute<MinLengthAttribute>(property)?.Length ?? 0;
-        switch (member)
+        switch (value)
         {
-            case string text when text.Length < least:
+            case string text when text.Length < member.Least:
                 Faults.Add(pointer, FaultCode.Empty, "May not be empty.");
                 break;
-            case decimal or int or long when Attribute<RangeAttribute>(property) is { } range:
-                CheckNumber(Convert.ToDecimal(member, CultureInfo.InvariantCulture), range, pointer);
+            case decimal or int or long when member.Range is { } range:
+                CheckNumber(Convert.ToDecimal(value, CultureInfo.InvariantCulture), range, pointer);
                 break;
             case IEnumerable items and not string:
-                CheckItems([.. items.Cast<object>()], least, Attribute<MaxLengthAttribute>(property)?.Length ?? int.MaxValue, pointer);
+                CheckItems([.. items.Cast<object>()], member, pointer);
                 break;
             default:
-                CheckChild(member, pointer);
+                CheckChild(value, pointer);
                 break;
         }
     }
 
-    private void CheckItems(List<object> items, int least, int most, string pointer)
+    private void CheckItems(List<object> items, MemberShape member, string pointer)
     {
-        if (items.Count < least)
-            Faults.Add(pointer, FaultCode.Empty, least == 1 ? "May not be empty." : $"Must have at least {least} entries, but has {items.Count}.");
-        else if (items.Count > most)
+        if (items.Count < member.Least)
+            Faults.Add(pointer, FaultCode.Empty, member.Least == 1 ? "May not be empty." : $"Must have at least {member.Least} entries, but has {items.Count}.");
+        else if (items.Count > member.Most)
         {
             TooMany = true;
-            Faults.Add(pointer, FaultCode.TooMany, $"Must have at most {most} entries, but has {items.Count}.");
+            Faults.Add(pointer, FaultCode.TooMany, $"Must have at most {member.Most} entries, but has {items.Count}.");
         }
         else
         {
@@ -66,18 +65,24 @@ public sealed class Bounds(LengthUnit unit)
 
     private void CheckChild(object value, string pointer)
     {
-        if (WireJson.Options.GetTypeInfo(value.GetType()).Kind == JsonTypeInfoKind.Object)
-            CheckObject(value, pointer);
+        var type = WireJson.Options.GetTypeInfo(value.GetType());
+        if (type.Kind == JsonTypeInfoKind.Object)
+            CheckObject(value, type, pointer);
     }
 
     private void CheckNumber(decimal value, RangeAttribute range, string pointer)
     {
         var (lowest, highest) = (ToDecimal(range.Minimum), ToDecimal(range.Maximum));
         if (value < lowest || (range.MinimumIsExclusive && value == lowest))
-            Faults.Add(pointer, lowest == 0 && range.MinimumIsExclusive ? FaultCode.MustBePositive : FaultCode.TooSmall,
+            Faults.Add(
+                pointer,
+                lowest == 0 && range.MinimumIsExclusive ? FaultCode.MustBePositive : FaultCode.TooSmall,
                 $"Must be {(range.MinimumIsExclusive ? "greater than" : "at least")} {Shown(lowest)}, but is {Shown(value)}.");
         else if (value > highest || (range.MaximumIsExclusive && value == highest))
-            Faults.Add(pointer, FaultCode.TooLarge, $"Must be {(range.MaximumIsExclusive ? "less than" : "at most")} {Shown(highest)}, but is {Shown(value)}.");
+            Faults.Add(
+                pointer,
+                FaultCode.TooLarge,
+                $"Must be {(range.MaximumIsExclusive ? "less than" : "at most")} {Shown(highest)}, but is {Shown(value)}.");
         else if (range is QuantityRangeAttribute quantity && value % quantity.Grid(unit) != 0)
             Faults.Add(pointer, FaultCode.TooFine, $"Must be a multiple of {Shown(quantity.Grid(unit))}, but is {Shown(value)}.");
     }
@@ -85,7 +90,4 @@ public sealed class Bounds(LengthUnit unit)
     private static decimal ToDecimal(object bound) => Convert.ToDecimal(bound, CultureInfo.InvariantCulture);
 
     private static string Shown(decimal value) => ShortestDecimalConverter.Text(value);
-
-    private static T? Attribute<T>(JsonPropertyInfo property) where T : Attribute =>
-        property.AttributeProvider?.GetCustomAttributes(typeof(T), true) is [T attribute, ..] ? attribute : null;
 }

@@ -39,7 +39,7 @@ public static class RuleExtensions
             for (var i = 0; i < items.Count; i++)
             {
                 if (cost(items[i]) is null)
-                    context.Fault($"[{i}]", FaultCode.CostOnAllOrNone, $"`cost` is missing here, but stated on {costed} of {items.Count} items; state it on all or on none.");
+                    context.Fault($"[{i}]", FaultCode.CostOnAllOrNone, $"`cost` is missing here, but stated on {costed} of {items.Count} items: all or none.");
             }
         });
 

@@ -227,7 +227,36 @@ public sealed class NestFaultTests(ServiceHost host)
         var value = Gen.Int[0, junk.Length - 1].Select(i => junk[i]);
         Gen.Select(place, place, value, value).Sample(
             (first, second, one, other) => AssertSound(With(With(example, first, one), second, other)),
-            iter: 300, threads: 2);
+            iter: 500, threads: 2);
+    }
+
+    /// <summary>Values on the bounds of what may be stated, in any combination, are calculated without overflow.</summary>
+    [Fact]
+    public void Extreme_values_are_answered()
+    {
+        var length = Gen.OneOf(Gen.Const("1000000"), Gen.Const("0.000005"), Gen.Const("999999.999995"), Gen.Const("250000"));
+        var lengthOrZero = Gen.OneOf(Gen.Const("0"), length);
+        var quantity = Gen.OneOf(Gen.Const("1"), Gen.Const("5000"), Gen.Const("7"));
+        var cost = Gen.OneOf(Gen.Const("0"), Gen.Const("10000000"), Gen.Const("0.000001"));
+        var unit = Gen.OneOf(Gen.Const("mm"), Gen.Const("in"));
+        var pieces = Gen.Select(length, quantity, length, quantity).Select((l, q, m, r) =>
+            $$"""[{"pieceId":"p","length":{{l}},"quantity":{{q}}},{"pieceId":"q","length":{{m}},"quantity":{{r}},"section":"IPE 200","secondEnd":{"widthAngle":-60,"heightAngle":60} }]""");
+        var stock = Gen.Select(length, quantity, cost, length, cost).Select((l, q, c, m, d) =>
+            $$"""[{"stockId":"s","kind":"bar","length":{{l}},"quantity":{{q}},"cost":{{c}},"endCondition":"rolled"},{"stockId":"t","kind":"purchasable","length":{{m}},"cost":{{d}} }]""");
+        var cut = Gen.Select(lengthOrZero, lengthOrZero, lengthOrZero).Select((k, t, e) => $$"""{"kerf":{{k}},"trim":{{t}},"tail":{{e}} }""");
+        var rules = Gen.Select(lengthOrZero, Gen.OneOf(Gen.Const("0"), Gen.Const("1"), Gen.Const("0.9999999999999999999999999999"))).Select((k, v) =>
+            $$"""{"keepFrom":{{k}},"valueFraction":{{v}} }""");
+        Gen.Select(unit, pieces, stock, cut, rules).Sample(
+            (u, p, s, c, r) => Answered($$"""{"effort":"quick","lengthUnit":"{{u}}","pieces":{{p}},"stock":{{s}},"cut":{{c}},"remnants":{{r}} }"""),
+            iter: 40, threads: 2);
+    }
+
+    private void Answered(string body)
+    {
+        using var response = host.Post(Path, body).GetAwaiter().GetResult();
+        var text = response.Content.ReadAsStringAsync().GetAwaiter().GetResult();
+        Assert.True(response.IsSuccessStatusCode, $"{(int)response.StatusCode} for {body}: {text}");
+        Assert.DoesNotContain("not_verified", text, StringComparison.Ordinal);
     }
 
     private void AssertSound(string body)
