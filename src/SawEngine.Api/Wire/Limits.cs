@@ -47,4 +47,7 @@ public static class Limits
 
     /// <summary>Calculations that may wait for one to end.</summary>
     public static int WaitingCalculations => 2 * Environment.ProcessorCount;
+
+    /// <summary>No amount of an answer is larger: the dearest bar times the most bars of a request.</summary>
+    public const double Amount = 1e12;
 }

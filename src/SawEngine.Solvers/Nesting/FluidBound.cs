@@ -9,6 +9,7 @@ internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, I
 {
     private const int FunctionsTimesBars = 4_000;
     private const int MostFunctionsOfAKind = 64;
+    // A unit is no smaller a part of the longest bar than this, so that no bound looks at more than a few hundred sizes of a bar.
     private const int MostUnitsPerBar = 64;
     private const int LargestSumTable = 1_000_000;
 
@@ -39,7 +40,7 @@ internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, I
             yield return new SizeFunction.LargeOrSmall(longest, size);
         foreach (var (size, _) in Sample([.. sizes.Where(piece => piece.Size >= longest / MostUnitsPerBar)], most))
             yield return new SizeFunction.WholeUnits(size, 1, 0);
-        foreach (var usable in Sample([.. bars.Select(bar => bar.Usable).Distinct().OrderDescending()], most / 4))
+        foreach (var usable in Sample([.. bars.Select(bar => bar.Usable).Where(usable => usable >= longest / MostUnitsPerBar).Distinct().OrderDescending()], most / 4))
         {
             for (var inBar = 1; inBar <= 4; inBar++)
                 yield return new SizeFunction.WholeUnits(usable, inBar + 1, 1);

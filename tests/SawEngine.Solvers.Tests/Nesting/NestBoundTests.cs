@@ -68,6 +68,16 @@ public class NestBoundTests
         Assert.InRange(bound, Mm(2000).Nanometers - 2, Mm(2000).Nanometers);
     }
 
+    /// <summary>A tiny bar is no unit to measure a huge one in: that would be 1e9 sizes to look at.</summary>
+    [Fact]
+    public void Bars_of_very_unlike_lengths_are_bounded_with_little_work()
+    {
+        var problem = Problem(1_000_000, 0, Line("10", 0.001m, 2)) with { Stock = [Bar("A", 1_000_000, 1), Bar("B", 0.001m, 1)], Remnants = new(Mm(0), 0.9m) };
+        var nest = new GreedyNester().Solve(problem, Effort.Quick, CancellationToken.None);
+
+        Assert.InRange(nest.BoundMicros, 0, nest.ValueMicros);
+    }
+
     [Fact]
     public void Parts_that_share_no_stock_are_bounded_apart()
     {

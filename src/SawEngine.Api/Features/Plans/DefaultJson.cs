@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Wire;
 using SawEngine.Core;
 
@@ -13,6 +14,7 @@ public sealed record DefaultJson
     public required string Name { get; init; }
 
     /// <summary>The value.</summary>
+    [Range(-Limits.Amount, Limits.Amount)]
     public required decimal Value { get; init; }
 
     /// <summary>Its unit; absent for a pure number.</summary>

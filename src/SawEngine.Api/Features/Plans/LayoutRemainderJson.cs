@@ -29,6 +29,7 @@ public sealed record LayoutRemainderJson
     public decimal? MassLb { get; init; }
 
     /// <summary>What it is worth; absent where stock has no costs.</summary>
+    [Range(-Limits.Amount, Limits.Amount)]
     public decimal? Value { get; init; }
 
     /// <summary>Id for its label and the stock record; absent for scrap.</summary>

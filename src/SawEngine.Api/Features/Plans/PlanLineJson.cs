@@ -27,6 +27,7 @@ public sealed record PlanLineJson
     public LineCostJson? Cost { get; init; }
 
     /// <summary>Total over planned pieces, rounded half to even; absent where none is planned.</summary>
+    [Range(-Limits.Amount, Limits.Amount)]
     public decimal? CostPerPiece { get; init; }
 
     /// <summary>The caller's marks, unchanged.</summary>

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Wire;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -19,6 +20,7 @@ public sealed record PlanOrderJson
     public decimal? LateHours { get; init; }
 
     /// <summary>Sum of the lines; absent where none is planned.</summary>
+    [Range(-Limits.Amount, Limits.Amount)]
     public decimal? Cost { get; init; }
 
     /// <summary>Its lines, by id.</summary>

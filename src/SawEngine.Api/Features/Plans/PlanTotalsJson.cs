@@ -30,5 +30,6 @@ public sealed record PlanTotalsJson
     public DateTimeOffset? Finish { get; init; }
 
     /// <summary>Sum of the order lines' costs.</summary>
+    [Range(-Limits.Amount, Limits.Amount)]
     public required decimal Cost { get; init; }
 }

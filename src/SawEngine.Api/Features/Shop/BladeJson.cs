@@ -25,7 +25,7 @@ public sealed record BladeJson
     public required decimal Kerf { get; init; }
 
     /// <summary>Teeth per inch, each 0.1 to 50: one number for a constant pitch, or the coarsest and the finest of a variable one, coarsest first.</summary>
-    [MinLength(1), MaxLength(2)]
+    [MinLength(1), MaxLength(2), Range(0.1, 50)]
     public required IReadOnlyList<decimal> TeethPerInch { get; init; }
 
     /// <summary>Material of the teeth.</summary>

@@ -22,6 +22,8 @@ internal sealed class MemberSchemaFilter : ISchemaFilter
         changed.Description = OneLine(changed.Description);
         if (changed.Type is { } type)
             changed.Type = type & ~JsonSchemaType.Null;
+        if (changed is { Type: JsonSchemaType.Array, Items: OpenApiSchema items })
+            MoveBoundsToItems(changed, items);
         if (changed.Properties is { Count: > 0 } && context.Type.GetConstructor(Type.EmptyTypes) is not null)
             WriteInitialValues(changed, context.Type);
     }
@@ -32,6 +34,14 @@ internal sealed class MemberSchemaFilter : ISchemaFilter
             return;
         open.Examples = [.. known.Values.Select(value => (JsonNode)value)];
         open.Description = $"{open.Description} Known values: {string.Join(", ", known.Values)}; others may be added.".Trim();
+    }
+
+    /// <summary>A range on a list of numbers bounds each of them.</summary>
+    private static void MoveBoundsToItems(OpenApiSchema list, OpenApiSchema items)
+    {
+        (items.Minimum, items.Maximum) = (list.Minimum ?? items.Minimum, list.Maximum ?? items.Maximum);
+        (items.ExclusiveMinimum, items.ExclusiveMaximum) = (list.ExclusiveMinimum ?? items.ExclusiveMinimum, list.ExclusiveMaximum ?? items.ExclusiveMaximum);
+        (list.Minimum, list.Maximum, list.ExclusiveMinimum, list.ExclusiveMaximum) = (null, null, null, null);
     }
 
     private static void WriteInitialValues(OpenApiSchema schema, Type type)

@@ -7,7 +7,7 @@ namespace SawEngine.Api.Wire.Rules;
 
 /// <summary>
 /// Holds a request against the bounds that stand on its members: <see cref="RangeAttribute"/>, <see cref="MinLengthAttribute"/>, and
-/// <see cref="MaxLengthAttribute"/> on lists. The OpenAPI document is made from the same attributes. Lists that are too long are not looked into.
+/// <see cref="MaxLengthAttribute"/> on lists; a range on a list of numbers bounds each of them. The OpenAPI document is made from the same attributes. Lists that are too long are not looked into.
 /// </summary>
 public sealed class Bounds(LengthUnit unit)
 {
@@ -59,8 +59,16 @@ public sealed class Bounds(LengthUnit unit)
         else
         {
             for (var i = 0; i < items.Count; i++)
-                CheckChild(items[i], JsonPointer.Item(pointer, i));
+                CheckItem(items[i], member, JsonPointer.Item(pointer, i));
         }
+    }
+
+    private void CheckItem(object item, MemberShape member, string pointer)
+    {
+        if (item is decimal or int or long && member.Range is { } range)
+            CheckNumber(Convert.ToDecimal(item, CultureInfo.InvariantCulture), range, pointer);
+        else
+            CheckChild(item, pointer);
     }
 
     private void CheckChild(object value, string pointer)
