@@ -6,7 +6,8 @@ namespace SawEngine.Api.Wire.Canonical;
 
 /// <summary>
 /// The JSON Canonicalization Scheme (RFC 8785): no white space, members by their names' UTF-16 code units, numbers as ECMAScript writes doubles.
-/// On demand lists are brought in order too: items by their id where the first member is one, and lists of texts by the texts.
+/// On demand lists that stand for sets are brought in order too: texts by themselves, objects by their id where the first member is one, else (shifts, breaks)
+/// by their canonical form. Numbers, and objects that begin with a number (points of an outline), are sequences and stay as they are.
 /// </summary>
 public static class CanonicalJson
 {
@@ -69,14 +70,18 @@ public static class CanonicalJson
     private static IEnumerable<JsonElement> Sorted(JsonElement list)
     {
         var items = list.EnumerateArray().ToList();
-        return items.TrueForAll(item => IdOf(item) is not null) ? items.OrderBy(IdOf, StringComparer.Ordinal) : items;
+        return items.TrueForAll(item => KeyOf(item) is not null) ? items.OrderBy(KeyOf, StringComparer.Ordinal) : items;
     }
 
-    private static string? IdOf(JsonElement item) => item.ValueKind switch
+    private static string? KeyOf(JsonElement item) => item.ValueKind switch
     {
         JsonValueKind.String => item.GetString(),
-        JsonValueKind.Object when item.EnumerateObject().FirstOrDefault() is { Value.ValueKind: JsonValueKind.String } first
-            && first.Name.EndsWith("Id", StringComparison.Ordinal) => first.Value.GetString(),
+        JsonValueKind.Object => item.EnumerateObject().FirstOrDefault() switch
+        {
+            { Value.ValueKind: JsonValueKind.String } first when first.Name.EndsWith("Id", StringComparison.Ordinal) => first.Value.GetString(),
+            { Value.ValueKind: JsonValueKind.Number } => null,
+            _ => Of(item, sortLists: true),
+        },
         _ => null,
     };
 
