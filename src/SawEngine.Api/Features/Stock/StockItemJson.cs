@@ -1,7 +1,7 @@
 using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
-using SawEngine.Api.Features.Orders;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Api.Features.Stock;
