@@ -1,4 +1,5 @@
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
@@ -105,7 +106,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         EndCut = cut.EndCut.ToJson(),
     };
 
-    private List<NestClaimJson> Claims()
+    private List<ClaimJson> Claims()
     {
         var used = AllLayouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
             .ToDictionary(ofItem => ofItem.Key, ofItem => ofItem.Sum(layout => layout.Repeat), StringComparer.Ordinal);
@@ -113,7 +114,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         [
             .. request.Stock.Where(item => used.ContainsKey(item.StockId))
                 .OrderBy(item => item.StockId, StringComparer.Ordinal)
-                .Select(item => new NestClaimJson
+                .Select(item => new ClaimJson
                 {
                     StockId = item.StockId,
                     Quantity = used[item.StockId],

@@ -1,3 +1,4 @@
+using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 
@@ -20,7 +21,7 @@ public sealed record NestResponse : OperationResponse
     public required IReadOnlyList<UnplacedPieceJson> Unplaced { get; init; }
 
     /// <summary>Stock that the answer counts on, by id.</summary>
-    public required IReadOnlyList<NestClaimJson> Claims { get; init; }
+    public required IReadOnlyList<ClaimJson> Claims { get; init; }
 
     /// <summary>The layouts in figures.</summary>
     public required NestTotalsJson Totals { get; init; }

@@ -1,4 +1,5 @@
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core;
@@ -225,9 +226,17 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
 
     private List<ClaimJson> Claims()
     {
-        var versions = request.Stock.ToDictionary(item => item.StockId, item => item.Version, StringComparer.Ordinal);
-        return [.. plan.Claims.Select(claim => new ClaimJson { StockId = claim.StockId, Quantity = claim.Quantity, Version = versions[claim.StockId] })];
+        var items = request.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal);
+        return [.. plan.Claims.Select(claim => Claim(claim, items[claim.StockId]))];
     }
+
+    private static ClaimJson Claim(Claim claim, StockItemJson item) => new()
+    {
+        StockId = claim.StockId,
+        Quantity = claim.Quantity,
+        Version = item.Version,
+        Attributes = item.Attributes,
+    };
 
     private static WarningJson Warning(Warning warning) => new()
     {

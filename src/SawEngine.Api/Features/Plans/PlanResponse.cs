@@ -1,3 +1,4 @@
+using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 

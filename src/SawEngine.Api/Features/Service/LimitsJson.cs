@@ -16,6 +16,12 @@ public sealed record LimitsJson
         Attributes = Wire.Limits.Attributes,
         Lines = Wire.Limits.Lines,
         StockItems = Wire.Limits.StockItems,
+        PlanOrders = Wire.PlanLimits.Orders,
+        PlanLines = Wire.PlanLimits.Lines,
+        PlanStockItems = Wire.PlanLimits.StockItems,
+        PlanSaws = Wire.PlanLimits.Saws,
+        PlanBlades = Wire.PlanLimits.Blades,
+        PlanCalendars = Wire.PlanLimits.Calendars,
         TotalQuantity = Wire.Limits.TotalQuantity,
         StockQuantity = Wire.Limits.StockQuantity,
         Length = Wire.Limits.Length,
@@ -56,6 +62,30 @@ public sealed record LimitsJson
     /// <summary>Most stock items of a nest.</summary>
     [Range(1, 100_000_000)]
     public required int StockItems { get; init; }
+
+    /// <summary>Most orders of a plan.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanOrders { get; init; }
+
+    /// <summary>Most order lines of a plan.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanLines { get; init; }
+
+    /// <summary>Most stock items of a plan.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanStockItems { get; init; }
+
+    /// <summary>Most saws of a plan.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanSaws { get; init; }
+
+    /// <summary>Most blades of a plan.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanBlades { get; init; }
+
+    /// <summary>Most calendars of a plan.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanCalendars { get; init; }
 
     /// <summary>Most pieces in a request, all quantities together.</summary>
     [Range(1, 100_000_000)]

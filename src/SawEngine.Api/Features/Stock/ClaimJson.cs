@@ -1,7 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Wire;
 
-namespace SawEngine.Api.Features.Plans;
+namespace SawEngine.Api.Features.Stock;
 
 /// <summary>Stock that the answer counts on, to be reserved at once.</summary>
 public sealed record ClaimJson
