@@ -2,6 +2,7 @@ using SawEngine.Core.CuttingData;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
+using SawEngine.Core.Sections;
 
 namespace SawEngine.Core.Tests.CuttingData;
 
@@ -18,6 +19,19 @@ public sealed class BladeChoiceTests
         var choice = Choose(TestSection.Round(diameter)).Choice!;
         Assert.Equal(((decimal)coarsest, (decimal)finest), (choice.Blade.CoarsestTeethPerInch, choice.Blade.FinestTeethPerInch));
         Assert.InRange(choice.Cuts[0].TeethInWork.Mean, 6m, 12m);
+    }
+
+    [Theory]
+    [InlineData("S355J2")]
+    [InlineData("304")]
+    [InlineData("Ti-6Al-4V")]
+    [InlineData("6061")]
+    public void Every_section_of_the_catalog_gets_a_blade_from_the_ten_production_pitches(string grade)
+    {
+        var wide = Length.FromMillimeters(1000);
+        var saw = Shop.Saw() with { Capacity = new(wide, wide, wide), Blades = DefaultBlades.For(new(wide, wide, wide)) };
+        Assert.Equal(10, saw.Blades.Count);
+        Assert.All(SectionCatalog.Standard.Items, item => Assert.NotNull(BladeChoice.Choose(item.Section, Shop.Grade(grade), saw, [EndCut.Square]).Choice));
     }
 
     [Fact]
