@@ -177,9 +177,9 @@ internal sealed class LayoutCheck(
         var kept = problem.Remnants is { } rules && length.Nanometers > 0 && length.Nanometers >= rules.KeepFrom.Nanometers;
         if (kind == RemainderKind.Remnant != kept)
             Add(NestRule.RemainderKind, $"a remainder of {length.Nanometers} nm booked as {kind}");
-        var worth = ScrapWorth(stock, length.Nanometers);
+        var worth = BigInteger.Min(ScrapWorth(stock, length.Nanometers), ShareOfCost(stock, length.Nanometers, 1m));
         if (kept)
-            worth = BigInteger.Max(worth, RemnantWorth(stock, length.Nanometers, problem.Remnants!.ValueFraction));
+            worth = BigInteger.Max(worth, ShareOfCost(stock, length.Nanometers, problem.Remnants!.ValueFraction));
         // One millionth is left to the rounding of decimal quotients.
         if (value > worth + 1)
             Add(NestRule.RemainderValueHigh, $"a remainder worth {worth} booked at {value}");
@@ -187,7 +187,7 @@ internal sealed class LayoutCheck(
             Add(NestRule.RemainderValueLow, $"a remainder worth {worth} booked at {value}");
     }
 
-    private static BigInteger RemnantWorth(StockItem stock, long length, decimal fraction)
+    private static BigInteger ShareOfCost(StockItem stock, long length, decimal fraction)
     {
         var (numerator, denominator) = Ratio(fraction);
         return stock.CostMicros * numerator * length / (denominator * stock.Length.Nanometers);

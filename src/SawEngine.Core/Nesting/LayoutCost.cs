@@ -5,7 +5,8 @@ namespace SawEngine.Core.Nesting;
 
 /// <summary>
 /// The one place that says what a layout costs: stock cost less the value of its remainder, in millionths of the objective's unit.
-/// A remnant is worth the larger of its scrap value and <c>cost × valueFraction × length / bar length</c>; values are rounded down to a whole millionth.
+/// A remnant is worth the larger of its scrap value and <c>cost × valueFraction × length / bar length</c>. No remainder is credited with more than its length's
+/// share of the bar's cost, else cutting up bars would seem to earn money. Values are rounded down to a whole millionth.
 /// </summary>
 /// <param name="Remnants">Remnant rule; null where nothing is kept or credited.</param>
 /// <param name="ScrapValueMicrosPerKilogram">Value of a kilogram of scrap; 0 where scrap is not credited.</param>
@@ -18,8 +19,9 @@ public sealed record LayoutCost(RemnantRules? Remnants, long ScrapValueMicrosPer
     public Remainder RemainderOf(StockItem stock, Length length)
     {
         var kind = Remnants is { } rules && length.Nanometers > 0 && length >= rules.KeepFrom ? RemainderKind.Remnant : RemainderKind.Scrap;
-        var scrap = ScrapValueMicros(stock, length);
-        return new(length, kind, kind == RemainderKind.Remnant ? Math.Max(scrap, RemnantValueMicros(stock, length)) : scrap);
+        var scrap = Math.Min(ScrapValueMicros(stock, length), ShareMicros(stock, length, 1m));
+        var worth = kind == RemainderKind.Remnant ? Math.Max(scrap, ShareMicros(stock, length, Remnants!.ValueFraction)) : scrap;
+        return new(length, kind, (long)decimal.Floor(worth));
     }
 
     /// <summary>Cost of one bar that leaves a remainder.</summary>
@@ -28,11 +30,11 @@ public sealed record LayoutCost(RemnantRules? Remnants, long ScrapValueMicrosPer
     /// <summary>Cost of all bars of a layout.</summary>
     public static long Micros(BarLayout layout) => Micros(layout.Stock, layout.Remainder) * layout.Repeat;
 
-    private long RemnantValueMicros(StockItem stock, Length length) =>
-        (long)decimal.Floor(stock.CostMicros * Remnants!.ValueFraction * length.Nanometers / stock.Length.Nanometers);
+    private static decimal ShareMicros(StockItem stock, Length length, decimal fraction) =>
+        stock.CostMicros * fraction * length.Nanometers / stock.Length.Nanometers;
 
-    private long ScrapValueMicros(StockItem stock, Length length) =>
+    private decimal ScrapValueMicros(StockItem stock, Length length) =>
         ScrapValueMicrosPerKilogram == 0 || stock.Section is null || stock.Grade is null
-            ? 0
-            : (long)decimal.Floor(ScrapValueMicrosPerKilogram * stock.Grade.Density.Value.MassOf(stock.Section.Area, length).Kilograms);
+            ? 0m
+            : ScrapValueMicrosPerKilogram * stock.Grade.Density.Value.MassOf(stock.Section.Area, length).Kilograms;
 }

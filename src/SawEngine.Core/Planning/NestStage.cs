@@ -1,4 +1,5 @@
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Core.Planning;
@@ -43,13 +44,12 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
     private GroupNest Nest(CuttingGroup group, SawClass sawClass)
     {
         var fitting = problem.Stock.Where(item => Equals(item.Section, group.Section) && Equals(item.Grade, group.Grade)).ToList();
-        var liftable = fitting.Where(item => sawClass.Settings.All(setting => setting.Lifts(item))).ToList();
-        var nestProblem = ProblemOf(group, sawClass, liftable.Select(WhatIsLeft).OfType<StockItem>().ToList());
+        var nestProblem = ProblemOf(group, sawClass, fitting.Select(WhatIsLeft).OfType<StockItem>().ToList());
         var nest = nester.Solve(nestProblem, problem.Effort, cancellation);
         if (NestVerifier.Verify(nestProblem, nest).Count > 0)
             return new(group, sawClass, [], Withheld(group), 0, 0);
-        var tooHeavy = liftable.Count == 0 && fitting.Count > 0;
-        var unplaced = tooHeavy ? nest.Unplaced.Select(pieces => pieces with { Reason = UnplacedReason.BarTooHeavy }).ToList() : nest.Unplaced;
+        var gone = fitting.Where(item => stockLeft[item.StockId] == 0).ToList();
+        var unplaced = nest.Unplaced.Select(pieces => WouldHaveGiven(gone, pieces.Piece, nestProblem) ? pieces with { Reason = UnplacedReason.StockUsedUp } : pieces).ToList();
         return new(group, sawClass, nest.Layouts, unplaced, nest.ValueMicros, BoundOver(sawClass, nestProblem, nest), nest.StoppedBy);
     }
 
@@ -70,6 +70,16 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
             > 0 and var left => item with { Quantity = left },
             _ => null,
         };
+
+    /// <summary>Whether stock that the groups before used up could have given a piece of a line.</summary>
+    private static bool WouldHaveGiven(List<StockItem> gone, PieceRef piece, NestProblem nestProblem)
+    {
+        if (gone.Count == 0)
+            return false;
+        var line = nestProblem.Lines.First(one => one.Ref == piece);
+        return gone.Any(item => StockMatch.Serves(line, item) && CutFit.Carries(item, nestProblem.Rules)
+            && LayoutPositions.Lay(item, [line], nestProblem.Rules, LayoutCost.Of(nestProblem)) is not null);
+    }
 
     private static List<UnplacedPieces> Withheld(CuttingGroup group) =>
         group.Lines.Select(line => new UnplacedPieces(line.Ref, line.Quantity, UnplacedReason.NotVerified)).ToList();

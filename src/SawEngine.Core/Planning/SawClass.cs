@@ -7,14 +7,14 @@ namespace SawEngine.Core.Planning;
 /// <param name="Settings">How the group lies and is cut on each of them, by saw id.</param>
 internal sealed record SawClass(IReadOnlyList<SawSetting> Settings)
 {
-    /// <summary>Rules under which a layout settings every saw of the class: the largest kerf, tail, shortest piece and slice, the smallest load.</summary>
-    public CutRules Envelope => Combine(Length.Max);
+    /// <summary>Rules under which a layout suits every saw of the class: the largest kerf, tail and slice, the smallest load.</summary>
+    public CutRules Envelope => Combine(Length.Max, Enumerable.Min);
 
-    /// <summary>Rules under which whatever settings one saw of the class settings: a bound under these holds for every choice of saw.</summary>
-    public CutRules Relaxation => Combine(Length.Min);
+    /// <summary>Rules that allow whatever suits one saw of the class: a bound under these holds for every choice of saw.</summary>
+    public CutRules Relaxation => Combine(Length.Min, Enumerable.Max);
 
-    /// <summary>Whether all saws of the class lay a bar alike.</summary>
-    public bool IsUniform => Envelope.Kerf == Relaxation.Kerf && Envelope.Tail == Relaxation.Tail && Envelope.ThinnestSlice == Relaxation.ThinnestSlice;
+    /// <summary>Whether all saws of the class lay a bar alike and carry the same bars.</summary>
+    public bool IsUniform => AsksNoMore(Envelope, Relaxation);
 
     /// <summary>
     /// The classes worth trying, widest first: all saws, and for each saw those that ask for no more kerf, tail or slice than it does and carry as much.
@@ -31,11 +31,12 @@ internal sealed record SawClass(IReadOnlyList<SawSetting> Settings)
     private static bool AsksNoMore(CutRules rules, CutRules than) =>
         rules.Kerf <= than.Kerf && rules.Tail <= than.Tail && rules.ThinnestSlice <= than.ThinnestSlice && rules.LoadLimit >= than.LoadLimit;
 
-    private CutRules Combine(Func<Length, Length, Length> ofTwo) => new()
+    private CutRules Combine(Func<Length, Length, Length> ofTwo, Func<IEnumerable<decimal>, decimal> load) => new()
     {
         Kerf = Settings.Select(setting => setting.Rules.Kerf).Aggregate(ofTwo),
         Tail = Settings.Select(setting => setting.Rules.Tail).Aggregate(ofTwo),
         ThinnestSlice = Settings.Select(setting => setting.Rules.ThinnestSlice).Aggregate(ofTwo),
+        LoadLimit = new(load(Settings.Select(setting => setting.Saw.LoadLimit.Kilograms))),
         Trim = Settings[0].Rules.Trim,
     };
 }

@@ -66,9 +66,6 @@ internal sealed class SawSetting
         return geometry.Overall > Rules.LongestPiece ? UnplacedReason.PieceTooLong : null;
     }
 
-    /// <summary>Whether the bar feed carries a bar.</summary>
-    public bool Lifts(StockItem stock) => stock.Grade!.Density.Value.MassOf(stock.Section!.Area, stock.Length) <= Rules.LoadLimit;
-
     /// <summary>Settings of the cut that makes a face.</summary>
     public CutData CuttingOf(EndCut face) => cutting[face];
 

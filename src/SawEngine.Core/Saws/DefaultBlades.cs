@@ -10,9 +10,12 @@ public static class DefaultBlades
     /// <summary>Where sizes, kerfs and pitches come from.</summary>
     public const string Source = "usual band sizes (typical of ISO 4875-2), kerfs and production pitches; from memory";
 
-    /// <summary>Band width, thickness and kerf in millimeters, by the largest capacity up to which the band is usual.</summary>
+    /// <summary>
+    /// Band width, thickness and kerf in millimeters, by the largest capacity up to which the band is usual.
+    /// Kerfs are whole thousandths of an inch, since they stand in answers, which write them exactly in both units.
+    /// </summary>
     private static readonly (decimal UpTo, decimal Width, decimal Thickness, decimal Kerf)[] Bands =
-        [(300m, 27m, 0.9m, 1.50m), (450m, 34m, 1.1m, 1.75m), (650m, 41m, 1.3m, 2.05m), (decimal.MaxValue, 54m, 1.6m, 2.40m)];
+        [(300m, 27m, 0.9m, 1.524m), (450m, 34m, 1.1m, 1.7526m), (650m, 41m, 1.3m, 2.0574m), (decimal.MaxValue, 54m, 1.6m, 2.413m)];
 
     private static readonly (decimal Coarsest, decimal Finest)[] Pitches =
         [(0.75m, 1.25m), (1m, 1.4m), (1.4m, 2m), (2m, 3m), (3m, 4m), (4m, 6m), (5m, 8m), (6m, 10m), (8m, 12m), (10m, 14m)];

@@ -72,4 +72,7 @@ public sealed record SectionDimensions
 
     /// <summary>Corners of a custom section in order, either way round, as drawn: x to the right, y upward, origin anywhere. At least 3, at most 500.</summary>
     public IReadOnlyList<OutlinePoint>? Outline { get; init; }
+
+    /// <summary>Whether a dimension is given, by its name as written in JSON (camelCase).</summary>
+    public bool Gives(string member) => ShapeMembers.Given(this).Contains((member, true));
 }

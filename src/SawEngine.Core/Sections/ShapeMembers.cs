@@ -73,7 +73,8 @@ internal static class ShapeMembers
             yield return new("flangeSlope", "too_large", "flangeSlope is rise over run and must be less than 1.");
     }
 
-    private static IEnumerable<(string Name, bool Given)> Given(SectionDimensions dimensions) =>
+    /// <summary>The members of all shapes, and whether each is given.</summary>
+    public static IEnumerable<(string Name, bool Given)> Given(SectionDimensions dimensions) =>
     [
         .. s_lengths.Concat(s_radii).Select(m => (m.Name, m.Value(dimensions) is not null)),
         ("flangeSlope", dimensions.FlangeSlope is not null),

@@ -8,7 +8,7 @@ namespace SawEngine.Solvers.Nesting;
 internal sealed class UnplacedReasons(NestProblem problem)
 {
     private readonly HeatChoice _heats = new(problem);
-    private readonly Dictionary<object, (string? Reason, List<StockItem> Longest)> _offers = [];
+    private readonly Dictionary<object, (string? Reason, List<StockItem> Longest, List<StockItem> LongestCarried)> _offers = [];
 
     public string Of(OrderLine line)
     {
@@ -20,13 +20,13 @@ internal sealed class UnplacedReasons(NestProblem problem)
         if ((CutFit.ReasonAgainst(line, problem.Rules) ?? offer.Reason) is { } reason)
             return reason;
         var yield = new BarYield(line, problem.Rules);
-        if (offer.Longest.TrueForAll(item => yield.Of(item) == 0))
-            return UnplacedReason.LongerThanEveryBar;
+        if (offer.LongestCarried.TrueForAll(item => yield.Of(item) == 0))
+            return offer.Longest.TrueForAll(item => yield.Of(item) == 0) ? UnplacedReason.LongerThanEveryBar : UnplacedReason.BarTooHeavy;
         return line.HeatRule == HeatRule.Single && !_heats.SomeSuffices(line) ? UnplacedReason.NoSingleHeat : UnplacedReason.StockUsedUp;
     }
 
-    /// <summary>Why no stock serves lines that ask so, else the longest that does of each end condition.</summary>
-    private (string? Reason, List<StockItem> Longest) Offer(OrderLine line)
+    /// <summary>Why no stock serves lines that ask so, else the longest that do and the longest of these that the bar feed carries, of each end condition.</summary>
+    private (string? Reason, List<StockItem> Longest, List<StockItem> LongestCarried) Offer(OrderLine line)
     {
         var ofMaterial = problem.Stock.Where(item => StockMatch.IsOfMaterial(line, item) && item.Quantity != 0).ToList();
         var certified = ofMaterial.FindAll(item => StockMatch.Suffices(line.Certificate, item.Certificate));
@@ -37,6 +37,9 @@ internal sealed class UnplacedReasons(NestProblem problem)
             : ofHeat.Count == 0 ? UnplacedReason.NoHeat
             : light.Count == 0 ? UnplacedReason.BarTooHeavy
             : null;
-        return (reason, [.. light.GroupBy(item => item.EndCondition).Select(items => items.MaxBy(item => item.Length)!)]);
+        return (reason, Longest(ofHeat), Longest(light));
     }
+
+    private static List<StockItem> Longest(List<StockItem> items) =>
+        [.. items.GroupBy(item => item.EndCondition).Select(alike => alike.MaxBy(item => item.Length)!)];
 }

@@ -35,9 +35,20 @@ public class LayoutCostTests
     {
         // 2848 mm2 × 584.28 mm × 7850 kg/m3 = 13.062631... kg; × 0.20 = 2.612526...
         var cost = new LayoutCost(new(Mm(600), 0.8m), 200_000);
-        var bar = Bar("B", 5230, 1) with { Section = Rectangle.Of("IPE 200", 100, 200, 2848), Grade = Steel("S355J2") };
+        var bar = Bar("B", 5230, 1) with { Section = Rectangle.Of("IPE 200", 100, 200, 2848), Grade = Steel("S355J2"), CostMicros = 98_300_000 };
 
         Assert.Equal(2_612_526, cost.RemainderOf(bar, Mm(584.28m)).ValueMicros);
+    }
+
+    [Fact]
+    public void Scrap_is_never_credited_with_more_than_its_share_of_the_bar()
+    {
+        // 98.30 × 584.28 / 5230 = 10.981782...; by weight at 100 000 a kilogram it would be more than a million.
+        var cost = new LayoutCost(new(Mm(500), 0.8m), 100_000_000_000);
+        var bar = Bar("B", 5230, 1) with { Section = Rectangle.Of("IPE 200", 100, 200, 2848), Grade = Steel("S355J2"), CostMicros = 98_300_000 };
+
+        Assert.Equal(10_981_782, cost.RemainderOf(bar, Mm(584.28m)).ValueMicros);
+        Assert.Equal(0, cost.RemainderOf(bar with { CostMicros = 0 }, Mm(584.28m)).ValueMicros);
     }
 
     [Fact]

@@ -44,10 +44,10 @@ public sealed class SawDefaultsTests
         Assert.Equal((decimal)kilowatts, SawDefaults.For(Capacity(capacity)).MotorPowerKilowatts);
 
     [Theory]
-    [InlineData(300, "27x0.9-0.75/1.25", 1.50)]
-    [InlineData(450, "34x1.1-0.75/1.25", 1.75)]
-    [InlineData(650, "41x1.3-0.75/1.25", 2.05)]
-    [InlineData(651, "54x1.6-0.75/1.25", 2.40)]
+    [InlineData(300, "27x0.9-0.75/1.25", 1.524)]
+    [InlineData(450, "34x1.1-0.75/1.25", 1.7526)]
+    [InlineData(650, "41x1.3-0.75/1.25", 2.0574)]
+    [InlineData(651, "54x1.6-0.75/1.25", 2.413)]
     public void Default_blades_grow_with_the_capacity(int capacity, string first, double kerf)
     {
         var blades = DefaultBlades.For(Capacity(capacity));
@@ -55,6 +55,14 @@ public sealed class SawDefaultsTests
         Assert.Equal(first, blades[0].BladeId);
         Assert.All(blades, blade => Assert.Equal((decimal)kerf, blade.Kerf.Millimeters));
     }
+
+    [Theory]
+    [InlineData(300)]
+    [InlineData(450)]
+    [InlineData(650)]
+    [InlineData(651)]
+    public void Default_kerf_is_written_exactly_in_inches_too(int capacity) =>
+        Assert.All(DefaultBlades.For(Capacity(capacity)), blade => Assert.Equal(0, blade.Kerf.Nanometers % Length.ComputedGrid.Nanometers));
 
     /// <summary>Shigley, flat metal belts (quoted by a secondary source): E t/D with 207 GPa, 1.1 mm over 450 mm is 506 MPa; as a wide strip 556.04 MPa.</summary>
     [Fact]

@@ -3,6 +3,7 @@ using SawEngine.Core.Orders;
 using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Scheduling;
+using SawEngine.Core.Stock;
 using static SawEngine.Solvers.Tests.Planning.Workshop;
 
 namespace SawEngine.Solvers.Tests.Planning;
@@ -47,6 +48,19 @@ public class PlannerTests
     }
 
     [Fact]
+    public void Scrap_dearer_than_any_bar_earns_nothing()
+    {
+        var problem = Problem(Order("SO-1", Line("SO-1", "10", "Round 50", "C45", 245, 2_000))) with
+        {
+            Stock = [Bar("BUY", "Round 50", "C45", 6_000, 1, 1m) with { Kind = StockKind.Purchasable, Quantity = null }, Bar("FREE", "Round 50", "C45", 6_000, 100_000, 0m)],
+            Rates = new(new(42m), new(2.5m), new(100_000m)),
+        };
+        var plan = Plan(problem);
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        Assert.All(plan.Nests, nest => Assert.InRange(nest.BoundMicros, 0, nest.ValueMicros));
+    }
+
+    [Fact]
     public void Section_larger_than_every_saw_is_unplaced_with_reason() =>
         AssertUnplaced(UnplacedReason.NoSawHoldsSection, Line("SO-9", "1", "Round 500", "C45", 100, 2));
 
@@ -76,6 +90,44 @@ public class PlannerTests
         var problem = Problem(Order("SO-9", Line("SO-9", "1", "Round 50", "C45", 500, 2)));
         problem = problem with { Saws = problem.Saws.Select(saw => saw with { Saw = saw.Saw with { LoadLimit = new(20m) } }).ToList() };
         Assert.Equal(UnplacedReason.BarTooHeavy, Assert.Single(Plan(problem).Unplaced).Reason);
+    }
+
+    [Fact]
+    public void Piece_for_which_only_the_bars_too_heavy_are_long_enough_is_left_for_their_weight()
+    {
+        // 6 m of Round 50 weigh 92 kg, the remnant of 2.31 m 36 kg.
+        var problem = Problem(Order("SO-9", Line("SO-9", "1", "Round 50", "C45", 3_000, 2)));
+        problem = problem with { Saws = problem.Saws.Select(saw => saw with { Saw = saw.Saw with { LoadLimit = new(50m) } }).ToList() };
+        Assert.Equal(UnplacedReason.BarTooHeavy, Assert.Single(Plan(problem).Unplaced).Reason);
+    }
+
+    [Fact]
+    public void Bound_counts_on_bars_that_only_one_of_the_saws_carries()
+    {
+        var problem = Problem(Order("SO-9", Line("SO-9", "1", "Round 50", "C45", 2_000, 1)));
+        problem = problem with
+        {
+            Stock = [Bar("CHEAP-6M", "Round 50", "C45", 6_000, 1, 1m), Bar("DEAR-3M", "Round 50", "C45", 3_000, 1, 1.0004m)],
+            Saws = problem.Saws.Select((saw, i) => saw with { Saw = saw.Saw with { LoadLimit = new(i == 0 ? 50m : 500m) } }).ToList(),
+            Remnants = null,
+            Rates = new(new(42m), new(2.5m), new(0m)),
+        };
+        var nest = Assert.Single(Plan(problem).Nests);
+        Assert.True(nest.BoundMicros <= 1_000_000, "The 6 m bar on the second saw costs 1.00.");
+    }
+
+    [Fact]
+    public void Stock_that_other_lines_of_the_section_used_up_is_said_to_be_used_up()
+    {
+        // Mitered lines that lie another way are nested apart, after the square ones.
+        var plan = Plan(Problem(Order(
+            "SO-9",
+            Line("SO-9", "1", "IPE 200", "S355J2", 11_000, 5),
+            Line("SO-9", "2", "IPE 200", "S355J2", 5_000, 1),
+            Line("SO-9", "3", "IPE 200", "S355J2", 2_000, 1) with { SecondEnd = new(Angle.Zero, Angle.FromDegrees(30)) },
+            Line("SO-9", "4", "IPE 200", "S355J2", 2_000, 1) with { SecondEnd = new(Angle.FromDegrees(30), Angle.Zero) })));
+        Assert.NotEmpty(plan.Unplaced);
+        Assert.All(plan.Unplaced, pieces => Assert.Equal(UnplacedReason.StockUsedUp, pieces.Reason));
     }
 
     [Fact]

@@ -13,7 +13,7 @@ public sealed record RatesJson
     [CostRange(100_000)]
     public decimal HandlingCostPerBar { get; init; }
 
-    /// <summary>What a kilogram of scrap brings.</summary>
+    /// <summary>What a kilogram of scrap brings. A remainder is credited with no more than its length's share of the bar's cost.</summary>
     [CostRange(100_000)]
     public decimal ScrapValuePerKg { get; init; }
 }

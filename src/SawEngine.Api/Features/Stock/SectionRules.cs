@@ -23,7 +23,7 @@ public sealed class SectionRules : AbstractValidator<SectionJson>
             if (section.ToDimensions(context.Materials().Scale) is not { } dimensions || OutlineSection.Create(dimensions, out var faults) is not null)
                 return;
             foreach (var fault in faults)
-                context.Fault(fault.Member, fault.Code, fault.Detail);
+                context.Fault(dimensions.Gives(fault.Member) ? fault.Member : "", fault.Code, fault.Detail);
         });
     }
 

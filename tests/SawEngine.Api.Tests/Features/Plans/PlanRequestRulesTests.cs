@@ -49,7 +49,8 @@ public sealed class PlanRequestRulesTests
 
         // Own sections and grades
         new("Two sections of one id", r => r["sections"]!.AsArray().Add(r["sections"]![0]!.DeepClone()), "#/sections/1/sectionId", "duplicate_id"),
-        new("A dimension that is missing", r => Section(r).AsObject().Remove("width"), "#/sections/0/width", "missing"),
+        new("A dimension that is missing", r => Section(r).AsObject().Remove("width"), "#/sections/0", "missing"),
+        new("A section of no name but blanks", r => { Section(r)["sectionId"] = " "; r["sections"]!.AsArray().Add(JsonNode.Parse("""{"sectionId": "my flat", "shape": "round", "diameter": 50}""")); }, "#/sections/0", "missing"),
         new("A dimension of another shape", r => Section(r)["diameter"] = 10, "#/sections/0/diameter", "not_used_by_shape"),
         new("A dimension of nothing", r => Section(r)["width"] = 0, "#/sections/0/width", "must_be_positive"),
         new("A negative dimension", r => Section(r)["width"] = -80, "#/sections/0/width", "too_small"),
@@ -193,11 +194,24 @@ public sealed class PlanRequestRulesTests
         Assert.Contains(details, d => d.Contains("`Europe/Vienna`", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("""{"sectionId": "my flat", "shape": "squareTube", "width": 40, "wall": 10, "innerRadius": 15}""")]
+    [InlineData("""{"sectionId": "my flat", "shape": "squareTube", "width": 40, "wall": 3, "outerRadius": 25}""")]
+    [InlineData("""{"sectionId": "my flat", "shape": "squareTube", "width": 40, "wall": 3, "innerRadius": 19}""")]
+    [InlineData("""{"sectionId": "my flat", "shape": "roundTube", "diameter": 40}""")]
+    public void Faults_of_a_section_point_to_what_is_in_the_request(string section)
+    {
+        var request = PlanExample.With(r => r["sections"]![0] = JsonNode.Parse(section));
+        var faults = PlanReading.FaultsOf(request);
+        Assert.NotEmpty(faults);
+        Assert.All(faults, fault => Assert.True(Pointers.Resolves(fault.Split(' ')[0], request), fault));
+    }
+
     [Fact]
     public void Own_section_with_faults_is_not_unknown_to_the_lines()
     {
         var faults = PlanReading.FaultsOf(PlanExample.With(r => Section(r)["shape"] = "iBeam"));
-        Assert.All(faults, fault => Assert.StartsWith("#/sections/0/", fault, StringComparison.Ordinal));
+        Assert.All(faults, fault => Assert.StartsWith("#/sections/0", fault, StringComparison.Ordinal));
         Assert.NotEmpty(faults);
     }
 
