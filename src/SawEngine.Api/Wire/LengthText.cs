@@ -7,7 +7,7 @@ namespace SawEngine.Api.Wire;
 /// or a decimal on the grid of inches, and less than 12 after feet. A hyphen, spaces or nothing stand between feet and inches, a hyphen or spaces before a fraction.
 /// Marks are <c>'</c> and <c>"</c>, the primes U+2032 and U+2033, or <c>ft</c> and <c>in</c>. Exact: every such length is a whole number of nanometers.
 /// </summary>
-internal static class LengthText
+public static class LengthText
 {
     private const string Form =
         "Must be feet and inches such as 12'-6 3/8\", 12', 150 3/8\" or 6.375\": whole feet, less than 12 inches after them, fractions below 1 in halves to 64ths, "
