@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization.Metadata;
 using System.Text.RegularExpressions;
+using SawEngine.Api.Features.Nests;
+using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 
@@ -25,8 +27,8 @@ internal static partial class MetricTwin
         ("Kw", "Hp", 0.7456998715822702m, 0.01m),
     ];
 
-    /// <summary>Members of answers that are lengths where stock has no costs, and money where it has: in inches rounded down to six decimals.</summary>
-    private static readonly string[] LengthsWithoutCost = ["value", "bound"];
+    /// <summary>Their value and bound are lengths where stock has no costs, and money where it has: in inches rounded down to six decimals.</summary>
+    private static readonly Type[] CarriersOfValue = [typeof(NestObjectiveJson), typeof(NestRemainderJson)];
 
     /// <summary>The same request in millimeters.</summary>
     public static JsonObject Of(JsonObject request, Type type)
@@ -116,10 +118,10 @@ internal static partial class MetricTwin
         var other = millimeters[name];
         if (name == "lengthUnit")
             return ((string?)value, (string?)other) == ("in", "mm") ? [] : [$"{at}: {value} and {other}"];
-        if (inches.ContainsKey("unit") && (string?)millimeters["unit"] == "mm" && name is "unit" or "value")
+        if (type.Type == typeof(DefaultJson) && (string?)millimeters["unit"] == "mm" && name is "unit" or "value")
             return IsDefaultInInches(inches, millimeters) ? [] : [$"{at}: {inches.ToJsonString()} and {millimeters.ToJsonString()}"];
-        if (!isCosted && LengthsWithoutCost.Contains(name) && other is JsonValue)
-            return value!.GetValue<decimal>() == decimal.Floor(other.GetValue<decimal>() / MillimetersPerInch * 1_000_000m) / 1_000_000m ? [] : [$"{at}: {value} in, {other} mm"];
+        if (!isCosted && CarriersOfValue.Contains(type.Type) && name is "value" or "bound")
+            return value!.GetValue<decimal>() == decimal.Floor(other!.GetValue<decimal>() / MillimetersPerInch * 1_000_000m) / 1_000_000m ? [] : [$"{at}: {value} in, {other} mm"];
         var property = Property(type, name)!;
         return Differences(value, other, Info(property.PropertyType), IsLength(property), isCosted, at).Concat(CustomaryDifferences(name, value, inches, at));
     }
