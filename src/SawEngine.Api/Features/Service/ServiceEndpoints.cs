@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SawEngine.Api.Http;
 using SawEngine.Api.Operations;
@@ -23,8 +24,8 @@ internal static class ServiceEndpoints
         routes.MapGet("/health/ready", Ready).ExcludeFromDescription().AllowAnonymous().WithHead();
     }
 
-    private static JsonHttpResult<ServiceResponse> Describe(IReadOnlyList<Operation> operations) => TypedResults.Json(
-        new ServiceResponse
+    private static FileContentHttpResult Describe(IReadOnlyList<Operation> operations) => TypedResults.Bytes(
+        JsonSerializer.SerializeToUtf8Bytes(new ServiceResponse
         {
             EngineVersion = Versions.Engine,
             SchemaVersion = Versions.Schema,
@@ -35,8 +36,8 @@ internal static class ServiceEndpoints
                 .. operations.OrderBy(o => o.Path, StringComparer.Ordinal).Select(o => new OfferedOperationJson { OperationId = o.OperationId, Path = o.Path }),
             ],
             Limits = LimitsJson.InForce,
-        },
-        WireJson.Options);
+        }, WireJson.Options),
+        "application/json");
 
     /// <summary>The engine's own solvers and the libraries that they use.</summary>
     private static IReadOnlyList<SolverJson> Solvers()

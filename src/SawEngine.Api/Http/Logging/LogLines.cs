@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Logging.Console;
+using SawEngine.Api.Http.Security;
 
 namespace SawEngine.Api.Http.Logging;
 
@@ -15,5 +16,7 @@ internal static class LogLines
         builder.Services.Configure<ConsoleLoggerOptions>(console => console.FormatterName = builder.Configuration[FormatterSetting] ?? LogLine.FormatName);
         // The framework's own lines about requests carry their queries.
         builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
+        // A refused key shows as 401 in the line of its request.
+        builder.Logging.AddFilter(typeof(ApiKeyHandler).FullName, LogLevel.Warning);
     }
 }
