@@ -23,6 +23,12 @@ internal sealed record RequestBody(ReadOnlyMemory<byte> Bytes, ProblemJson? Refu
             http.Response.Headers.Connection = "close";
             return Refuse(ProblemType.RequestTimeout, $"The body was not there after {Limits.ReceiveSeconds} seconds.");
         }
+        catch (IOException broken) when (broken is not BadHttpRequestException && !http.RequestAborted.IsCancellationRequested)
+        {
+            // A chunk size beyond all numbers is not told as a bad request by the server.
+            http.Response.Headers.Connection = "close";
+            return Refuse(ProblemType.BadRequest, "The body could not be received as HTTP.");
+        }
     }
 
     private static async Task<RequestBody> Read(HttpContext http, CancellationToken cancellation)

@@ -32,7 +32,9 @@ public sealed class ServiceProcessTests
             while (await service.StandardOutput.ReadLineAsync().WaitAsync(Patience) is { } line)
             {
                 lines.Add(JsonNode.Parse(line)!);
-                if (((string)lines[^1]["message"]!).StartsWith("Content root", StringComparison.Ordinal))
+                if ((string?)lines[^1]["address"] is { } address)
+                    _ = AskOnceStarted(address.Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal));
+                if ((string?)lines[^1]["category"] == "SawEngine.Requests")
                     break;
             }
             Assert.Equal(warns, lines.Any(line => (string?)line["level"] == "Warning" && ((string)line["message"]!).Contains("ApiKeys__0__Sha256", StringComparison.Ordinal)));
@@ -41,6 +43,15 @@ public sealed class ServiceProcessTests
         {
             service.Kill();
         }
+    }
+
+    /// <summary>The line of this request ends the reading: it comes after all lines of the start.</summary>
+    private static async Task AskOnceStarted(string address)
+    {
+        using var client = new HttpClient();
+        await Task.Delay(1_000);
+        using var answer = await client.GetAsync(new Uri(address + "/v1/service"));
+        Assert.Equal(200, (int)answer.StatusCode);
     }
 
     private static Process Start(params (string Name, string Value)[] environment)

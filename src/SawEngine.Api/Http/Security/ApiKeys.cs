@@ -17,7 +17,7 @@ internal sealed class ApiKeys(IReadOnlyList<ApiKey> keys)
     public static ApiKeys Read(IConfiguration configuration)
     {
         var section = configuration.GetSection(Section);
-        if (section.Value is not null)
+        if (!string.IsNullOrEmpty(section.Value))
             throw new InvalidConfigurationException($"{Section} must be a list: state {Section}:0:Id and {Section}:0:Sha256.");
         var keys = section.GetChildren().Select(Read).ToList();
         var doubled = keys.GroupBy(key => Convert.ToHexString(key.Sha256), StringComparer.Ordinal).FirstOrDefault(same => same.Count() > 1);
