@@ -40,8 +40,16 @@ public class KestrelServer : WebApplicationFactory<Program>
     {
         using var limit = new CancellationTokenSource(Patience);
         using var socket = await Connect(request);
-        using var reader = new StreamReader(socket.GetStream(), Encoding.UTF8);
-        return await reader.ReadToEndAsync(limit.Token);
+        using var read = new MemoryStream();
+        try
+        {
+            await socket.GetStream().CopyToAsync(read, limit.Token);
+        }
+        catch (IOException)
+        {
+            // A server that refuses before it has read everything may reset the connection behind its answer.
+        }
+        return Encoding.UTF8.GetString(read.ToArray());
     }
 
     /// <summary>Sends bytes as they are and leaves the connection open.</summary>
