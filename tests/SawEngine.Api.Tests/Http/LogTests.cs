@@ -66,8 +66,8 @@ public sealed class LogTests
         Assert.DoesNotContain(Secret, body, StringComparison.Ordinal);
         Assert.DoesNotContain(nameof(InvalidOperationException), body, StringComparison.Ordinal);
         Assert.DoesNotContain(" at ", body, StringComparison.Ordinal);
-        Assert.Contains(server.Log.Entries, entry => entry.Exception is { Message: Secret } && entry.Level == LogLevel.Error);
         Assert.Equal(500, (await server.Log.RequestLine(_ => true)).Members["Status"]);
+        Assert.Contains(server.Log.Entries, entry => entry.Exception is { Message: Secret } && entry.Level == LogLevel.Error);
     }
 
     [Theory]
