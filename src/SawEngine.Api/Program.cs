@@ -13,7 +13,17 @@ if (Commands.Find(args, commands) is { } command)
 
 var builder = WebApplication.CreateBuilder(args);
 SawEngineApi.Configure(builder);
-var app = builder.Build();
-SawEngineApi.Map(app);
+await using var app = builder.Build();
+try
+{
+    SawEngineApi.Map(app);
+}
+catch (InvalidConfigurationException wrong)
+{
+#pragma warning disable RS0030
+    await Console.Error.WriteLineAsync(wrong.Message);
+#pragma warning restore RS0030
+    return Commands.BadInput;
+}
 await app.RunAsync();
-return 0;
+return Commands.Done;

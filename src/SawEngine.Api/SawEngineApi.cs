@@ -2,8 +2,9 @@ using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Features.Service;
 using SawEngine.Api.Http;
+using SawEngine.Api.Http.Logging;
+using SawEngine.Api.Http.Security;
 using SawEngine.Api.Operations;
-using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Solvers.Scheduling;
 
@@ -26,25 +27,28 @@ public static partial class SawEngineApi
     {
         if (builder.Configuration["urls"] is null && builder.Configuration["http_ports"] is null)
             builder.WebHost.UseUrls(DefaultUrl);
-        builder.WebHost.ConfigureKestrel(static kestrel =>
-        {
-            kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = Limits.BodyBytes;
-            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
-        });
+        builder.AddLogLines();
+        builder.AddServerLimits();
         builder.Services.AddSingleton(static services => Nester(services.GetRequiredService<ILoggerFactory>()));
         builder.Services.AddSingleton(static services => Operations(services.GetRequiredService<INester>()));
+        builder.Services.AddSingleton(static services => Calculations.OfService(services.GetRequiredService<ILogger<Calculations>>()));
         builder.Services.AddGate();
+        builder.Services.AddKeyedAccess();
         builder.Services.AddOpenApiDocuments();
     }
 
     /// <summary>What answers which path.</summary>
     public static void Map(WebApplication app)
     {
+        app.UseRequestLog();
+        app.UseSecurityHeaders();
         app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = ProblemWriter.WriteForException });
         app.UseStatusCodePages(ProblemWriter.WriteForStatus);
+        app.UseOpenApiPage();
+        app.UseKeyedAccess();
+        app.UseAccepted();
         app.UseRateLimiter();
-        app.MapOperations(app.Services.GetRequiredService<IReadOnlyList<Operation>>());
+        app.MapOperations(app.Services.GetRequiredService<IReadOnlyList<Operation>>(), app.Services.GetRequiredService<Calculations>());
         app.MapService();
         app.MapOpenApiDocuments();
     }

@@ -3,7 +3,9 @@ namespace SawEngine.Api.Tests;
 /// <summary>Files of the repository that tests compare with.</summary>
 internal static class Repository
 {
-    public static string Read(params string[] path) => File.ReadAllText(Path.Combine([Root(), .. path]));
+    public static string Read(params string[] path) => File.ReadAllText(Find(path));
+
+    public static string Find(params string[] path) => Path.Combine([Root(), .. path]);
 
     private static string Root()
     {

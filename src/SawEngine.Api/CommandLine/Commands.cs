@@ -21,6 +21,7 @@ public static class Commands
         .. operations.Select(operation => new Command(operation.Verb, "FILE", (file, io, cancellation) => RunOperation(operation, file, io, cancellation))),
         new("openapi", "DIRECTORY", OpenApiFiles.Write),
         new("health", "URL", HealthProbe.Run),
+        new("key", "ID", NewKey.Write),
     ];
 
     /// <summary>The verb that the arguments begin with; null where they begin with none, which starts the server.</summary>

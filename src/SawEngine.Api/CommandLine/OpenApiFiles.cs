@@ -8,8 +8,8 @@ internal static class OpenApiFiles
     public static async Task<int> Write(string directory, CommandIo io, CancellationToken cancellation)
     {
         var builder = WebApplication.CreateBuilder();
-        builder.Logging.ClearProviders();
         SawEngineApi.Configure(builder);
+        builder.Logging.ClearProviders();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
         await using var app = builder.Build();
         SawEngineApi.Map(app);

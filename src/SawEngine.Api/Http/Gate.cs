@@ -3,25 +3,15 @@ using SawEngine.Api.Wire;
 
 namespace SawEngine.Api.Http;
 
-/// <summary>Lets in only as many calculations as there are processors; a few may wait, the rest are told to come back.</summary>
+/// <summary>Bounds the requests for calculations that are in hand at once, those whose bodies still come in included: they take memory.</summary>
 internal static class Gate
 {
-    private const string RetryAfterSeconds = "2";
+    /// <summary>Name of the policy.</summary>
+    public const string Policy = "calculations";
 
-    public static void AddGate(this IServiceCollection services) => services.AddRateLimiter(options =>
+    public static void AddGate(this IServiceCollection services) => services.AddRateLimiter(static options =>
     {
         options.RejectionStatusCode = StatusCodes.Status503ServiceUnavailable;
-        options.OnRejected = static (context, _) =>
-        {
-            context.HttpContext.Response.Headers.RetryAfter = RetryAfterSeconds;
-            return ValueTask.CompletedTask;
-        };
-        // One partition for all callers: the processors are shared.
-        options.AddPolicy(OperationEndpoint.ConcurrencyPolicy, static _ => RateLimitPartition.GetConcurrencyLimiter("all", static _ => new()
-        {
-            PermitLimit = Limits.Calculations,
-            QueueLimit = Limits.WaitingCalculations,
-            QueueProcessingOrder = QueueProcessingOrder.OldestFirst,
-        }));
+        options.AddPolicy(Policy, static _ => RateLimitPartition.GetConcurrencyLimiter("all", static _ => new() { PermitLimit = Limits.RequestsInHand, QueueLimit = 0 }));
     });
 }

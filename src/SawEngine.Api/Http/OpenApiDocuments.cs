@@ -1,5 +1,6 @@
 using Microsoft.OpenApi;
 using SawEngine.Api.Http.OpenApi;
+using SawEngine.Api.Http.Security;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 
@@ -16,6 +17,9 @@ internal static class OpenApiDocuments
 
     /// <summary>Path of the 3.0 document.</summary>
     public const string Path30 = "/openapi/3.0/v1.json";
+
+    /// <summary>Path of the page.</summary>
+    public const string PagePath = "/docs";
 
     public static void AddOpenApiDocuments(this IServiceCollection services)
     {
@@ -43,22 +47,31 @@ internal static class OpenApiDocuments
                 options.IncludeXmlComments(assembly);
             options.SchemaFilter<MemberSchemaFilter>();
             options.OperationFilter<ExampleFilter>();
+            options.AddSecurityDefinition(ApiKeyHandler.SchemeName, new OpenApiSecurityScheme
+            {
+                Type = SecuritySchemeType.ApiKey,
+                In = ParameterLocation.Header,
+                Name = ApiKeyHandler.Header,
+                Description = "A key that the service's operator gave out. Not needed where the service is configured without keys.",
+            });
+            options.OperationFilter<ApiKeyFilter>();
             options.DocumentFilter<OpenAnswersFilter>();
         });
     }
 
     public static void MapOpenApiDocuments(this WebApplication app)
     {
-        app.MapSwagger("/openapi/{documentName}.json", static options => options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1).WithHead();
-        app.MapSwagger("/openapi/3.0/{documentName}.json", static options => options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_0).WithHead();
-        app.UseSwaggerUI(static options =>
-        {
-            options.RoutePrefix = "docs";
-            options.DocumentTitle = "SawEngine";
-            options.SwaggerEndpoint(Path, "OpenAPI 3.1");
-            options.SwaggerEndpoint(Path30, "OpenAPI 3.0");
-        });
+        app.MapSwagger("/openapi/{documentName}.json", static options => options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1).AllowAnonymous().WithHead();
+        app.MapSwagger("/openapi/3.0/{documentName}.json", static options => options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_0).AllowAnonymous().WithHead();
     }
+
+    public static void UseOpenApiPage(this WebApplication app) => app.UseSwaggerUI(static options =>
+    {
+        options.RoutePrefix = PagePath.TrimStart('/');
+        options.DocumentTitle = "SawEngine";
+        options.SwaggerEndpoint(Path, "OpenAPI 3.1");
+        options.SwaggerEndpoint(Path30, "OpenAPI 3.0");
+    });
 
     /// <summary>Components carry the names of their types, without the suffix that marks them as JSON.</summary>
     private static string SchemaId(Type type) => type.Name.EndsWith("Json", StringComparison.Ordinal) ? type.Name[..^4] : type.Name;

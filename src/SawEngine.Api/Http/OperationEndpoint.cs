@@ -7,20 +7,17 @@ namespace SawEngine.Api.Http;
 /// <summary>Offers operations by HTTP.</summary>
 internal static class OperationEndpoint
 {
-    /// <summary>Name of the policy that bounds how many calculations run at once.</summary>
-    public const string ConcurrencyPolicy = "calculations";
+    private static readonly int[] ProblemStatuses = [400, 406, 408, 413, 415, 422, 503];
 
-    private static readonly int[] ProblemStatuses = [400, 413, 415, 422, 503];
-
-    public static void MapOperations(this IEndpointRouteBuilder routes, IReadOnlyList<Operation> operations)
+    public static void MapOperations(this IEndpointRouteBuilder routes, IReadOnlyList<Operation> operations, Calculations calculations)
     {
         foreach (var operation in operations)
-            Map(routes, operation);
+            Map(routes, operation, calculations);
     }
 
-    private static void Map(IEndpointRouteBuilder routes, Operation operation)
+    private static void Map(IEndpointRouteBuilder routes, Operation operation, Calculations calculations)
     {
-        var endpoint = routes.MapPost(operation.Path, (Delegate)(Func<HttpContext, Task>)(http => Handle(operation, http)))
+        var endpoint = routes.MapPost(operation.Path, (Delegate)(Func<HttpContext, Task>)(http => Handle(operation, calculations, http)))
             .WithName(operation.OperationId)
             .WithTags(operation.Tag)
             .WithSummary(operation.Summary)
@@ -28,29 +25,25 @@ internal static class OperationEndpoint
             .WithMetadata(operation)
             .Accepts(operation.RequestType, "application/json")
             .Produces(StatusCodes.Status200OK, operation.ResponseType, "application/json")
-            .RequireRateLimiting(ConcurrencyPolicy);
+            .RequireRateLimiting(Gate.Policy);
         foreach (var status in ProblemStatuses)
             endpoint.Produces<ProblemJson>(status, ProblemJson.MediaType);
     }
 
-    private static async Task Handle(Operation operation, HttpContext http)
+    private static async Task Handle(Operation operation, Calculations calculations, HttpContext http)
     {
         var body = await RequestBody.Read(http);
-        if (body.Refusal is { } refusal)
+        if (body.Refusal is { } unread)
         {
-            await ProblemWriter.Write(http, refusal);
+            await ProblemWriter.Write(http, unread);
             return;
         }
-        var preferences = Preferences.Parse(http.Request.Headers["Prefer"]);
-        switch (operation.Run(body.Bytes, preferences, http.RequestAborted))
-        {
-            case Refused refused:
-                await ProblemWriter.Write(http, refused.ToProblem());
-                break;
-            case Answered answered:
-                await Write(http, answered);
-                break;
-        }
+        var (preferences, caller) = (Preferences.Parse(http.Request.Headers["Prefer"]), http.RequestAborted);
+        var calculated = await calculations.Run(() => operation.Run(body.Bytes, preferences, caller), caller);
+        if (calculated.Outcome is Answered answered)
+            await Write(http, answered);
+        else
+            await ProblemWriter.Write(http, calculated.Refusal ?? ((Refused)calculated.Outcome!).ToProblem());
     }
 
     private static async Task Write(HttpContext http, Answered answered)
@@ -59,7 +52,6 @@ internal static class OperationEndpoint
             http.Response.Headers.Append("Preference-Applied", string.Join(", ", answered.PreferencesApplied));
         http.Response.ContentType = "application/json";
         http.Response.ContentLength = answered.Body.Length;
-        http.Response.Headers.CacheControl = "no-store";
         http.Response.Headers["Server-Timing"] = string.Create(CultureInfo.InvariantCulture, $"engine;dur={answered.Calculation.TotalMilliseconds:0.###}");
         await http.Response.Body.WriteAsync(answered.Body, http.RequestAborted);
     }

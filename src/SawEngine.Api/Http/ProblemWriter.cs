@@ -1,5 +1,8 @@
 using System.Diagnostics;
+using System.Globalization;
+using System.Security.Cryptography;
 using Microsoft.AspNetCore.Diagnostics;
+using SawEngine.Api.Http.Security;
 using SawEngine.Api.Wire;
 
 namespace SawEngine.Api.Http;
@@ -14,7 +17,8 @@ internal static class ProblemWriter
         http.Response.StatusCode = problem.Status;
         http.Response.ContentType = ProblemJson.MediaType;
         http.Response.ContentLength = body.Length;
-        http.Response.Headers.CacheControl = "no-store";
+        if (problem.Status == StatusCodes.Status503ServiceUnavailable)
+            http.Response.Headers.RetryAfter = RetryAfterSeconds();
         await http.Response.Body.WriteAsync(body, http.RequestAborted);
     }
 
@@ -34,13 +38,18 @@ internal static class ProblemWriter
         return Write(http, ProblemJson.Of(ProblemType.Of(status), Detail(http)) with { Status = status });
     }
 
+    /// <summary>Not the same for all, so that those sent away together do not come back together.</summary>
+    private static string RetryAfterSeconds() =>
+        RandomNumberGenerator.GetInt32(Limits.RetryAfterLeastSeconds, Limits.RetryAfterMostSeconds + 1).ToString(CultureInfo.InvariantCulture);
+
     private static string Detail(HttpContext http) => http.Response.StatusCode switch
     {
+        StatusCodes.Status401Unauthorized => $"A valid key is needed in the header {ApiKeyHandler.Header}.",
         StatusCodes.Status404NotFound => $"There is nothing at {Quoted.Text(http.Request.Path)}.",
         StatusCodes.Status405MethodNotAllowed => $"{Quoted.Text(http.Request.Method)} is not offered here; see Allow.",
         StatusCodes.Status408RequestTimeout => "The body came in too slowly.",
         StatusCodes.Status413PayloadTooLarge => $"The body as sent is larger than {Limits.BodyBytes} bytes.",
-        StatusCodes.Status503ServiceUnavailable => "All calculations are taken; try again after the time in Retry-After.",
+        StatusCodes.Status503ServiceUnavailable => "The service has all the requests in hand that it can; try again after the time in Retry-After.",
         >= 500 => "The fault is the service's, not the request's. The traceId names it in the log.",
         _ => "The request could not be received as HTTP.",
     };

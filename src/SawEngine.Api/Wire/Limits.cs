@@ -51,6 +51,45 @@ public static class Limits
     /// <summary>Calculations that may wait for one to end.</summary>
     public static int WaitingCalculations => 2 * Environment.ProcessorCount;
 
+    /// <summary>Longest time that a calculation waits for another to end.</summary>
+    public const int WaitSeconds = 10;
+
+    /// <summary>Time beyond <see cref="Seconds"/> after which a calculation is given up that did not stop by itself.</summary>
+    public const int GraceSeconds = 5;
+
+    /// <summary>Requests for calculations in hand: received, waiting or calculated.</summary>
+    public static int RequestsInHand => Math.Max(32, 2 * (Calculations + WaitingCalculations));
+
+    /// <summary>Longest time in which a body must have come in.</summary>
+    public const int ReceiveSeconds = 60;
+
+    /// <summary>Longest time in which the headers must have come in.</summary>
+    public const int HeaderSeconds = 10;
+
+    /// <summary>Least rate at which a body must come in and an answer be taken, after <see cref="RateGraceSeconds"/>.</summary>
+    public const int BytesPerSecond = 4096;
+
+    /// <summary>Time that a body or answer may be slower at its beginning.</summary>
+    public const int RateGraceSeconds = 5;
+
+    /// <summary>Longest request line: method, target and version.</summary>
+    public const int RequestLineBytes = 8 * 1024;
+
+    /// <summary>Largest headers of a request together.</summary>
+    public const int HeaderBytes = 32 * 1024;
+
+    /// <summary>Most headers of a request.</summary>
+    public const int Headers = 100;
+
+    /// <summary>Most connections at once; those beyond are closed without an answer.</summary>
+    public const int Connections = 1_000;
+
+    /// <summary>Least time in Retry-After.</summary>
+    public const int RetryAfterLeastSeconds = 1;
+
+    /// <summary>Longest time in Retry-After.</summary>
+    public const int RetryAfterMostSeconds = 3;
+
     /// <summary>No amount of an answer is larger: the dearest bar times the most bars of a request.</summary>
     public const double Amount = 1e12;
 }

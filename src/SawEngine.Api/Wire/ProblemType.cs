@@ -11,6 +11,7 @@ public sealed record ProblemType(int Status, string Name, string Title)
     public static readonly ProblemType Unauthorized = new(401, "unauthorized", "A valid key is needed.");
     public static readonly ProblemType NotFound = new(404, "not-found", "There is nothing at this path.");
     public static readonly ProblemType MethodNotAllowed = new(405, "method-not-allowed", "The path does not take this method.");
+    public static readonly ProblemType NotAcceptable = new(406, "not-acceptable", "The caller does not accept what is answered here.");
     public static readonly ProblemType RequestTimeout = new(408, "request-timeout", "The request came in too slowly.");
     public static readonly ProblemType TooLarge = new(413, "too-large", "The body is too large.");
     public static readonly ProblemType UnsupportedMediaType = new(415, "unsupported-media-type", "The body is not JSON in UTF-8, plain or packed with gzip.");
@@ -18,12 +19,13 @@ public sealed record ProblemType(int Status, string Name, string Title)
     public static readonly ProblemType TooManyRequests = new(429, "too-many-requests", "This caller's share is used up.");
     public static readonly ProblemType InternalError = new(500, "internal-error", "The service failed.");
     public static readonly ProblemType Busy = new(503, "busy", "The service is busy.");
+    public static readonly ProblemType OutOfTime = new(503, "out-of-time", "The calculation did not end in time.");
 
     /// <summary>All kinds.</summary>
     public static readonly IReadOnlyList<ProblemType> All =
     [
-        InvalidShape, BadRequest, Unauthorized, NotFound, MethodNotAllowed, RequestTimeout, TooLarge, UnsupportedMediaType, BrokenRules, TooManyRequests,
-        InternalError, Busy,
+        InvalidShape, BadRequest, Unauthorized, NotFound, MethodNotAllowed, NotAcceptable, RequestTimeout, TooLarge, UnsupportedMediaType, BrokenRules,
+        TooManyRequests, InternalError, Busy, OutOfTime,
     ];
 
     /// <summary>The stable type.</summary>

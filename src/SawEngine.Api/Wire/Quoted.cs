@@ -10,10 +10,17 @@ public static class Quoted
 
     public static string Text(string text)
     {
-        var shown = new StringBuilder("`");
-        foreach (var rune in text.EnumerateRunes().Take(Longest))
-            shown.Append(IsControl(rune) ? "\uFFFD" : rune.ToString());
-        return shown.Append(text.Length > Longest ? "…`" : "`").ToString();
+        var shown = string.Concat(text.EnumerateRunes().Take(Longest));
+        return text.Length > Longest ? $"`{Plain(shown)}…`" : $"`{Plain(shown)}`";
+    }
+
+    /// <summary>The text with a replacement for everything that controls a terminal or the direction of text.</summary>
+    public static string Plain(string text)
+    {
+        var plain = new StringBuilder(text.Length);
+        foreach (var rune in text.EnumerateRunes())
+            plain.Append(IsControl(rune) ? "\uFFFD" : rune.ToString());
+        return plain.ToString();
     }
 
     /// <summary>Whether a character controls a terminal or the direction of text instead of being read.</summary>

@@ -55,8 +55,22 @@ public sealed class OpenApiDocumentTests(ServiceHost host)
             Assert.Equal(operation.OperationId, (string?)post["operationId"]);
             Assert.True(JsonNode.DeepEquals(JsonNode.Parse(operation.Example), post["requestBody"]!["content"]!["application/json"]!["example"]));
             Assert.True((bool?)post["requestBody"]!["required"]);
-            foreach (var status in new[] { "400", "413", "415", "422", "503" })
+            foreach (var status in new[] { "400", "401", "406", "408", "413", "415", "422", "503" })
                 Assert.Equal("#/components/schemas/Problem", (string?)post["responses"]![status]!["content"]!["application/problem+json"]!["schema"]!["$ref"]);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Paths))]
+    public async Task Every_operation_takes_a_key_and_answers_401_without(string path)
+    {
+        var document = await Json(path);
+        var scheme = document["components"]!["securitySchemes"]!["ApiKey"]!;
+        Assert.Equal(("apiKey", "header", "X-Api-Key"), ((string?)scheme["type"], (string?)scheme["in"], (string?)scheme["name"]));
+        foreach (var operation in document["paths"]!.AsObject().SelectMany(item => item.Value!.AsObject()).Select(method => method.Value!))
+        {
+            Assert.Equal("ApiKey", Assert.Single(operation["security"]!.AsArray())!.AsObject().Single().Key);
+            Assert.Equal("#/components/schemas/Problem", (string?)operation["responses"]!["401"]!["content"]!["application/problem+json"]!["schema"]!["$ref"]);
         }
     }
 

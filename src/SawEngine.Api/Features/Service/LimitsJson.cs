@@ -22,10 +22,29 @@ public sealed record LimitsJson
         PlanSaws = Wire.PlanLimits.Saws,
         PlanBlades = Wire.PlanLimits.Blades,
         PlanCalendars = Wire.PlanLimits.Calendars,
+        PlanSections = Wire.PlanLimits.Sections,
+        PlanGrades = Wire.PlanLimits.Grades,
+        PlanShifts = Wire.PlanLimits.Shifts,
+        PlanBreaks = Wire.PlanLimits.Breaks,
+        PlanHolidays = Wire.PlanLimits.Holidays,
+        PlanDowntimes = Wire.PlanLimits.Downtimes,
+        PlanLeadDays = Wire.PlanLimits.LeadDays,
+        PlanCostPerHourLate = Wire.PlanLimits.CostPerHourLate,
+        PlanDaysAroundStart = Wire.PlanLimits.DaysAroundStart,
         TotalQuantity = Wire.Limits.TotalQuantity,
         StockQuantity = Wire.Limits.StockQuantity,
         Length = Wire.Limits.Length,
+        Cost = Wire.Limits.Cost,
         Seconds = Wire.Limits.Seconds,
+        WaitSeconds = Wire.Limits.WaitSeconds,
+        RequestsInHand = Wire.Limits.RequestsInHand,
+        ReceiveSeconds = Wire.Limits.ReceiveSeconds,
+        HeaderSeconds = Wire.Limits.HeaderSeconds,
+        BytesPerSecond = Wire.Limits.BytesPerSecond,
+        RequestLineBytes = Wire.Limits.RequestLineBytes,
+        HeaderBytes = Wire.Limits.HeaderBytes,
+        Headers = Wire.Limits.Headers,
+        Connections = Wire.Limits.Connections,
         Calculations = Wire.Limits.Calculations,
         WaitingCalculations = Wire.Limits.WaitingCalculations,
         FaultsReported = Wire.Limits.FaultsReported,
@@ -87,6 +106,42 @@ public sealed record LimitsJson
     [Range(1, 100_000_000)]
     public required int PlanCalendars { get; init; }
 
+    /// <summary>Most sections of a plan's own.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanSections { get; init; }
+
+    /// <summary>Most grades of a plan's own.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanGrades { get; init; }
+
+    /// <summary>Most shifts of a calendar.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanShifts { get; init; }
+
+    /// <summary>Most breaks of a shift.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanBreaks { get; init; }
+
+    /// <summary>Most holidays of a calendar.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanHolidays { get; init; }
+
+    /// <summary>Most downtimes of a saw.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanDowntimes { get; init; }
+
+    /// <summary>Most days until bought stock is there.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanLeadDays { get; init; }
+
+    /// <summary>Largest cost of an hour late.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanCostPerHourLate { get; init; }
+
+    /// <summary>Days before and after the start of a plan within which dates of orders lie.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanDaysAroundStart { get; init; }
+
     /// <summary>Most pieces in a request, all quantities together.</summary>
     [Range(1, 100_000_000)]
     public required int TotalQuantity { get; init; }
@@ -99,9 +154,49 @@ public sealed record LimitsJson
     [Range(1, 100_000_000)]
     public required int Length { get; init; }
 
+    /// <summary>Largest cost.</summary>
+    [Range(1, 100_000_000)]
+    public required int Cost { get; init; }
+
     /// <summary>Longest time of a calculation, in seconds.</summary>
     [Range(1, 100_000_000)]
     public required int Seconds { get; init; }
+
+    /// <summary>Longest time that a calculation waits for another to end, in seconds; after it the service answers 503.</summary>
+    [Range(1, 100_000_000)]
+    public required int WaitSeconds { get; init; }
+
+    /// <summary>Requests for calculations that are received, waiting or calculated at once; beyond them the service answers 503 with Retry-After.</summary>
+    [Range(1, 100_000_000)]
+    public required int RequestsInHand { get; init; }
+
+    /// <summary>Longest time in which a body must have come in, in seconds.</summary>
+    [Range(1, 100_000_000)]
+    public required int ReceiveSeconds { get; init; }
+
+    /// <summary>Longest time in which the headers must have come in, in seconds.</summary>
+    [Range(1, 100_000_000)]
+    public required int HeaderSeconds { get; init; }
+
+    /// <summary>Least rate at which a body must come in and an answer be taken, in bytes per second.</summary>
+    [Range(1, 100_000_000)]
+    public required int BytesPerSecond { get; init; }
+
+    /// <summary>Longest request line, in bytes.</summary>
+    [Range(1, 100_000_000)]
+    public required int RequestLineBytes { get; init; }
+
+    /// <summary>Largest headers of a request together, in bytes.</summary>
+    [Range(1, 100_000_000)]
+    public required int HeaderBytes { get; init; }
+
+    /// <summary>Most headers of a request.</summary>
+    [Range(1, 100_000_000)]
+    public required int Headers { get; init; }
+
+    /// <summary>Most connections at once; those beyond are closed without an answer.</summary>
+    [Range(1, 100_000_000)]
+    public required int Connections { get; init; }
 
     /// <summary>Calculations at the same time.</summary>
     [Range(1, 100_000_000)]

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SawEngine.Api.Http;
 using SawEngine.Api.Operations;
@@ -19,12 +20,12 @@ internal static class ServiceEndpoints
             .WithDescription("Names the versions of engine, schema, reference data and solvers, the operations offered, and the limits in force.")
             .Produces<ServiceResponse>(StatusCodes.Status200OK, "application/json")
             .WithHead();
-        routes.MapGet("/health/live", () => TypedResults.Text("Healthy")).ExcludeFromDescription().WithHead();
-        routes.MapGet("/health/ready", Ready).ExcludeFromDescription().WithHead();
+        routes.MapGet("/health/live", Live).ExcludeFromDescription().AllowAnonymous().WithHead();
+        routes.MapGet("/health/ready", Ready).ExcludeFromDescription().AllowAnonymous().WithHead();
     }
 
-    private static JsonHttpResult<ServiceResponse> Describe(IReadOnlyList<Operation> operations) => TypedResults.Json(
-        new ServiceResponse
+    private static FileContentHttpResult Describe(IReadOnlyList<Operation> operations) => TypedResults.Bytes(
+        JsonSerializer.SerializeToUtf8Bytes(new ServiceResponse
         {
             EngineVersion = Versions.Engine,
             SchemaVersion = Versions.Schema,
@@ -35,8 +36,8 @@ internal static class ServiceEndpoints
                 .. operations.OrderBy(o => o.Path, StringComparer.Ordinal).Select(o => new OfferedOperationJson { OperationId = o.OperationId, Path = o.Path }),
             ],
             Limits = LimitsJson.InForce,
-        },
-        WireJson.Options);
+        }, WireJson.Options),
+        "application/json");
 
     /// <summary>The engine's own solvers and the libraries that they use.</summary>
     private static IReadOnlyList<SolverJson> Solvers()
@@ -50,9 +51,15 @@ internal static class ServiceEndpoints
         ];
     }
 
+    /// <summary>Alive as long as no calculation runs on that was given up: only a new start ends it.</summary>
+    private static ContentHttpResult Live(Calculations calculations) => Health(!calculations.HasRunaways);
+
     /// <summary>Ready where the nester loads and places one piece.</summary>
     private static ContentHttpResult Ready(INester nester, CancellationToken cancellation) =>
-        nester.Solve(ReadinessNest.Problem, Effort.Quick, cancellation).Unplaced.Count == 0
+        Health(nester.Solve(ReadinessNest.Problem, Effort.Quick, cancellation).Unplaced.Count == 0);
+
+    private static ContentHttpResult Health(bool isHealthy) =>
+        isHealthy
             ? TypedResults.Text("Healthy")
             : TypedResults.Text("Unhealthy", statusCode: StatusCodes.Status503ServiceUnavailable);
 }

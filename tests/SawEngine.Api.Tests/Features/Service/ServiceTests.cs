@@ -1,4 +1,6 @@
+using System.Reflection;
 using System.Text.Json.Nodes;
+using SawEngine.Api.Features.Service;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Grades;
 using SawEngine.Core.Sections;
@@ -20,6 +22,27 @@ public sealed class ServiceTests(ServiceHost host)
         Assert.Equal(Limits.Lines, (int?)service["limits"]!["lines"]);
         Assert.All(service["limits"]!.AsObject(), limit => Assert.True((int)limit.Value! > 0));
     }
+
+    /// <summary>Limits that bound no request, but how answers are written.</summary>
+    private static readonly string[] NotPublished =
+    [
+        nameof(Limits.Amount), nameof(Limits.GraceSeconds), nameof(Limits.RateGraceSeconds), nameof(Limits.RetryAfterLeastSeconds), nameof(Limits.RetryAfterMostSeconds),
+    ];
+
+    [Fact]
+    public void Every_limit_is_published()
+    {
+        var published = typeof(LimitsJson).GetProperties().Where(member => member.PropertyType == typeof(int)).ToDictionary(m => m.Name, m => (int)m.GetValue(LimitsJson.InForce)!);
+
+        foreach (var (name, value) in Members(typeof(Limits)).Where(limit => !NotPublished.Contains(limit.Name)))
+            Assert.Equal((name, value), (name, (object)published[name]));
+        foreach (var (name, value) in Members(typeof(PlanLimits)))
+            Assert.Equal((name, value), (name, (object)published["Plan" + name]));
+    }
+
+    private static IEnumerable<(string Name, object? Value)> Members(Type type) =>
+        type.GetFields(BindingFlags.Public | BindingFlags.Static).Select(field => (field.Name, field.GetValue(null)))
+            .Concat(type.GetProperties(BindingFlags.Public | BindingFlags.Static).Select(property => (property.Name, property.GetValue(null))));
 
     [Fact]
     public void Data_version_is_that_of_the_catalogs()
