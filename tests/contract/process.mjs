@@ -30,7 +30,7 @@ export function run(program, args, options = {}) {
 /** Runs a program that must succeed, and gives what it wrote. */
 export async function succeed(program, args, options) {
   const { code, stdout, out } = await run(program, args, options);
-  if (code !== 0) fail(`${program} ${args.slice(0, 3).join(' ')} ended with ${code}\n${out.slice(-4000)}`);
+  if (code !== 0) fail(`${program} ${args.slice(0, 3).join(' ')} ended with ${code}\n${out.length > 6000 ? out.slice(0, 3000) + '\n...\n' + out.slice(-3000) : out}`);
   return stdout;
 }
 
