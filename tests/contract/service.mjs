@@ -45,7 +45,11 @@ export class Service {
 
   /** The answers to all examples, by operation, asked for once. */
   async answers() {
-    return (this.kept ??= new Map(await Promise.all(this.operations.map(async o => [o.id, (await this.send(o)).body]))));
+    if (!this.kept) {
+      this.kept = new Map();
+      for (const operation of this.operations) this.kept.set(operation.id, (await this.send(operation)).body);
+    }
+    return this.kept;
   }
 
   async stop() {
