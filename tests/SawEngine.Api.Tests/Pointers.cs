@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Text;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 
 namespace SawEngine.Api.Tests;
@@ -27,5 +29,38 @@ internal static class Pointers
             }
         }
         return true;
+    }
+
+    /// <summary>The body as a plain reader sees it; null where it is no JSON that one can hold.</summary>
+    public static JsonNode? Read(ReadOnlyMemory<byte> body)
+    {
+        try
+        {
+            using var document = JsonDocument.Parse(body);
+            return Copy(document.RootElement);
+        }
+        catch (Exception unreadable) when (unreadable is JsonException or InvalidOperationException)
+        {
+            return null;
+        }
+    }
+
+    public static JsonNode? Read(string body) => Read(Encoding.UTF8.GetBytes(body));
+
+    /// <summary>Objects and lists only: what pointers walk through. The last of doubled members counts.</summary>
+    private static JsonNode Copy(JsonElement value)
+    {
+        switch (value.ValueKind)
+        {
+            case JsonValueKind.Object:
+                var copy = new JsonObject();
+                foreach (var member in value.EnumerateObject())
+                    copy[member.Name] = Copy(member.Value);
+                return copy;
+            case JsonValueKind.Array:
+                return new JsonArray([.. value.EnumerateArray().Select(Copy)]);
+            default:
+                return JsonValue.Create(true);
+        }
     }
 }

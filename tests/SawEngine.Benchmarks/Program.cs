@@ -1,8 +1,19 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
 using SawEngine.Benchmarks;
 
-// `latency FILE [CALLS]` measures the service as a caller sees it; anything else goes to the benchmark runner.
-if (args is ["latency", var file, ..])
-    return await Latency.Run(file, args.Length > 2 ? int.Parse(args[2], System.Globalization.CultureInfo.InvariantCulture) : 100);
-BenchmarkSwitcher.FromAssembly(typeof(PlanBenchmarks).Assembly).Run(args);
-return 0;
+// `latency PATH FILE [CALLS]` and `throughput PATH FILE [SECONDS [CLIENTS]]` measure the service as a caller sees it; anything else goes to the benchmark runner.
+switch (args)
+{
+    case ["latency", var path, var file, ..]:
+        await Latency.Run(path, file, Number(3, 200));
+        break;
+    case ["throughput", var path, var file, ..]:
+        await Throughput.Run(path, file, Number(3, 10), Number(4, 4));
+        break;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(PlanBenchmarks).Assembly).Run(args);
+        break;
+}
+
+int Number(int place, int usual) => args.Length > place ? int.Parse(args[place], CultureInfo.InvariantCulture) : usual;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 
@@ -59,6 +60,7 @@ internal static class OperationEndpoint
         http.Response.ContentType = "application/json";
         http.Response.ContentLength = answered.Body.Length;
         http.Response.Headers.CacheControl = "no-store";
+        http.Response.Headers["Server-Timing"] = string.Create(CultureInfo.InvariantCulture, $"engine;dur={answered.Calculation.TotalMilliseconds:0.###}");
         await http.Response.Body.WriteAsync(answered.Body, http.RequestAborted);
     }
 }

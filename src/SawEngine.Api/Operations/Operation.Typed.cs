@@ -65,8 +65,10 @@ public abstract class Operation<TRequest, TResponse> : Operation
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(limit.Token, cancellation);
         var context = new OperationContext(RequestDigest.Of(WithDefaults(request)), Clock, stop.Token);
         context.Warnings.AddRange(ignored.Kept.Select(f => new WarningJson { Code = f.Code, Pointer = f.Pointer, Detail = f.Detail + " It was ignored." }));
+        var start = Clock.GetTimestamp();
         var response = Execute(request, context);
-        return new(JsonSerializer.SerializeToUtf8Bytes(response, WireJson.Options), IsNothingPlanned(response), Applied(preferences, wait));
+        var calculation = Clock.GetElapsedTime(start);
+        return new(JsonSerializer.SerializeToUtf8Bytes(response, WireJson.Options), IsNothingPlanned(response), calculation, Applied(preferences, wait));
     }
 
     private static List<string> Applied(Preferences preferences, int? wait)

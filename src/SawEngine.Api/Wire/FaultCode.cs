@@ -29,6 +29,9 @@ public static class FaultCode
     public const string TooSmall = "too_small";
     public const string TooLarge = "too_large";
     public const string TooFine = "too_fine";
+    public const string LengthRequired = "length_required";
+    public const string LengthGivenTwice = "length_given_twice";
+    public const string InvalidLengthText = "invalid_length_text";
     public const string Empty = "empty";
     public const string TooMany = "too_many";
     public const string TooMuchWork = "too_much_work";

@@ -3,4 +3,4 @@ namespace SawEngine.Api.Wire;
 /// <summary>What is wrong with a single value.</summary>
 /// <param name="Code">For a program.</param>
 /// <param name="Detail">For a person.</param>
-internal sealed record LeafFault(string Code, string Detail);
+public sealed record LeafFault(string Code, string Detail);

@@ -21,6 +21,17 @@ public sealed record LengthScale(LengthUnit Unit)
     /// <summary>A length of the request that may be left out.</summary>
     public Length? Read(decimal? value) => value is { } stated ? Read(stated) : null;
 
+    /// <summary>Whether a length is stated once, within bounds, and as a number or text that can be read.</summary>
+    public bool CanRead(IStatedLength stated) => stated switch
+    {
+        { Length: { } length, LengthText: null } => length > 0 && CanRead(length),
+        { Length: null, LengthText: { } text } => LengthText.FaultOf(text, Unit) is null,
+        _ => false,
+    };
+
+    /// <summary>A length of the request, as it is stated; the rules have checked it.</summary>
+    public Length Read(IStatedLength stated) => stated.LengthText is { } text ? LengthText.Read(text) : Read(stated.Length!.Value);
+
     /// <summary>A length of the answer: exact, because stated and computed lengths both lie on grids that the unit can write.</summary>
     public decimal Write(Length length) => Unit == LengthUnit.In ? length.Inches : length.Millimeters;
 

@@ -15,6 +15,9 @@ public static class Limits
     /// <summary>Longest id in code points.</summary>
     public const int IdLength = 64;
 
+    /// <summary>Longest length written as text.</summary>
+    public const int LengthTextLength = 40;
+
     /// <summary>Most entries of an <c>attributes</c> map.</summary>
     public const int Attributes = 32;
 

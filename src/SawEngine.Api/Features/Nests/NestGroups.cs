@@ -60,7 +60,7 @@ internal static class NestGroups
     {
         Ref = new("", piece.PieceId),
         Section = section,
-        Length = scale.Read(piece.Length),
+        Length = scale.Read(piece),
         LengthAt = piece.LengthAt,
         Quantity = piece.Quantity,
         FirstEnd = End(piece.FirstEnd),
@@ -72,7 +72,7 @@ internal static class NestGroups
 
     private static StockItem Item(NestStockJson item, Section? section, LengthScale scale)
     {
-        var length = scale.Read(item.Length);
+        var length = scale.Read(item);
         return new()
         {
             StockId = item.StockId,

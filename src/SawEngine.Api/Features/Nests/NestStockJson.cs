@@ -7,7 +7,7 @@ using SawEngine.Core.Stock;
 namespace SawEngine.Api.Features.Nests;
 
 /// <summary>Equal bars on hand, one remnant, or bars that can be bought.</summary>
-public sealed record NestStockJson
+public sealed record NestStockJson : IStatedLength
 {
     /// <summary>Id of the stock item, unique in the request.</summary>
     [MinLength(1), MaxLength(Limits.IdLength)]
@@ -24,9 +24,13 @@ public sealed record NestStockJson
     [MinLength(1)]
     public string? Grade { get; init; }
 
-    /// <summary>Length that is surely there, in the length unit of the request.</summary>
+    /// <summary>Length that is surely there, in the length unit of the request; exactly one of length and lengthText is stated.</summary>
     [LengthRange(MinimumIsExclusive = true)]
-    public required decimal Length { get; init; }
+    public decimal? Length { get; init; }
+
+    /// <summary>The same in feet and inches, whatever the length unit of the request is, such as 12'-6 3/8", 12', 150 3/8" or 6.375"; ft and in may stand for the marks.</summary>
+    [MaxLength(Limits.LengthTextLength)]
+    public string? LengthText { get; init; }
 
     /// <summary>Number of bars: required for bars; 1 or left out for a remnant; left out for as many purchasable bars as are needed.</summary>
     [Range(0, Limits.StockQuantity)]

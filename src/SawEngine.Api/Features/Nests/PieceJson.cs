@@ -7,15 +7,19 @@ using SawEngine.Core.Orders;
 namespace SawEngine.Api.Features.Nests;
 
 /// <summary>A number of equal pieces.</summary>
-public sealed record PieceJson
+public sealed record PieceJson : IStatedLength
 {
     /// <summary>Id of the pieces, unique in the request.</summary>
     [MinLength(1), MaxLength(Limits.IdLength)]
     public required string PieceId { get; init; }
 
-    /// <summary>Length in the length unit of the request, measured where lengthAt says.</summary>
+    /// <summary>Length in the length unit of the request, measured where lengthAt says; exactly one of length and lengthText is stated.</summary>
     [LengthRange(MinimumIsExclusive = true)]
-    public required decimal Length { get; init; }
+    public decimal? Length { get; init; }
+
+    /// <summary>The same in feet and inches, whatever the length unit of the request is, such as 12'-6 3/8", 12', 150 3/8" or 6.375"; ft and in may stand for the marks.</summary>
+    [MaxLength(Limits.LengthTextLength)]
+    public string? LengthText { get; init; }
 
     /// <summary>Number of pieces.</summary>
     [Range(1, Limits.TotalQuantity)]

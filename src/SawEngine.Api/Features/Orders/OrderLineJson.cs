@@ -6,7 +6,7 @@ using SawEngine.Core.Orders;
 namespace SawEngine.Api.Features.Orders;
 
 /// <summary>A number of equal pieces that are wanted.</summary>
-public sealed record OrderLineJson
+public sealed record OrderLineJson : IStatedLength
 {
     /// <summary>Id of the line, unique in its order.</summary>
     [MinLength(1), MaxLength(Limits.IdLength)]
@@ -20,9 +20,13 @@ public sealed record OrderLineJson
     [MinLength(1), MaxLength(Limits.TextLength)]
     public required string Grade { get; init; }
 
-    /// <summary>Ordered length in the length unit of the request, measured where lengthAt says.</summary>
+    /// <summary>Ordered length in the length unit of the request, measured where lengthAt says; exactly one of length and lengthText is stated.</summary>
     [LengthRange(MinimumIsExclusive = true)]
-    public required decimal Length { get; init; }
+    public decimal? Length { get; init; }
+
+    /// <summary>The same in feet and inches, whatever the length unit of the request is, such as 12'-6 3/8", 12', 150 3/8" or 6.375"; ft and in may stand for the marks.</summary>
+    [MaxLength(Limits.LengthTextLength)]
+    public string? LengthText { get; init; }
 
     /// <summary>Number of pieces.</summary>
     [Range(1, Limits.TotalQuantity)]

@@ -23,16 +23,15 @@ public sealed class OrderLineRules : AbstractValidator<OrderLineJson>
         RuleFor(line => line.Heat)
             .Must((line, heat) => line.HeatRule == HeatRule.Named || heat is null)
             .WithFault(FaultCode.HeatNotUsed, "A heat is named here, but `heatRule` does not ask for a `named` one.");
-        RuleFor(line => line.Length).Custom((_, context) =>
+        RuleFor(line => line).Custom((line, context) =>
         {
-            if (FacesCross(context.InstanceToValidate, context.Materials()))
-                context.Fault("", FaultCode.MiterFacesCross, "The mitered faces cross inside the section: its shortest side would be no longer than nothing. Check length, lengthAt and the signs of the angles.");
+            if (FacesCross(line, context.Materials()))
+                context.Fault(line.LengthText is null ? nameof(line.Length) : nameof(line.LengthText), FaultCode.MiterFacesCross, "The mitered faces cross inside the section: its shortest side would be no longer than nothing. Check length, lengthAt and the signs of the angles.");
         });
     }
 
     private static bool FacesCross(OrderLineJson line, Materials materials) =>
-        line.Length > 0
-        && materials.Scale.CanRead(line.Length)
+        materials.Scale.CanRead(line)
         && CanRead(line.FirstEnd)
         && CanRead(line.SecondEnd)
         && materials.Section(line.Section) is { } section
@@ -40,7 +39,7 @@ public sealed class OrderLineRules : AbstractValidator<OrderLineJson>
         {
             Ref = default,
             Section = section,
-            Length = materials.Scale.Read(line.Length),
+            Length = materials.Scale.Read(line),
             LengthAt = line.LengthAt,
             Quantity = 1,
             FirstEnd = line.FirstEnd.ToEndCut(),

@@ -18,7 +18,7 @@ public static class OrderMapping
         Ref = new(orderId, line.LineId),
         Section = materials.Section(line.Section),
         Grade = materials.Grade(line.Grade),
-        Length = scale.Read(line.Length),
+        Length = scale.Read(line),
         LengthAt = line.LengthAt,
         Quantity = line.Quantity,
         FirstEnd = line.FirstEnd.ToEndCut(),

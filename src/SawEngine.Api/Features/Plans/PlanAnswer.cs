@@ -12,11 +12,6 @@ namespace SawEngine.Api.Features.Plans;
 /// <summary>Writes a plan in the units of its request.</summary>
 internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan plan)
 {
-    private const decimal MetersPerFoot = 0.3048m;
-    private const decimal SquareCentimetersPerSquareInch = 6.4516m;
-    private const decimal MillimetersPerInch = 25.4m;
-    private const decimal KilogramsPerPound = 0.45359237m;
-
     private readonly Dictionary<string, OrderJson> _orders = request.Orders.ToDictionary(order => order.OrderId, StringComparer.Ordinal);
     private readonly bool _inches = request.LengthUnit == LengthUnit.In;
 
@@ -122,12 +117,13 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
     private CuttingJson Cutting(CutData square, CutData? mitered) => new()
     {
         BladeSpeedMPerMin = square.BladeSpeed.MetersPerMinute,
-        BladeSpeedFtPerMin = _inches ? Rounded(square.BladeSpeed.MetersPerMinute / MetersPerFoot, 1) : null,
+        BladeSpeedFtPerMin = _inches ? CustomaryUnits.FeetPerMinute(square.BladeSpeed.MetersPerMinute) : null,
         CuttingRateCm2PerMin = square.CuttingRate.SquareCentimetersPerMinute,
-        CuttingRateIn2PerMin = _inches ? Rounded(square.CuttingRate.SquareCentimetersPerMinute / SquareCentimetersPerSquareInch, 2) : null,
+        CuttingRateIn2PerMin = _inches ? CustomaryUnits.SquareInchesPerMinute(square.CuttingRate.SquareCentimetersPerMinute) : null,
         BladeFeedMmPerMin = square.BladeFeedMillimetersPerMinute,
-        BladeFeedInPerMin = _inches ? Rounded(square.BladeFeedMillimetersPerMinute / MillimetersPerInch, 2) : null,
+        BladeFeedInPerMin = _inches ? CustomaryUnits.InchesPerMinute(square.BladeFeedMillimetersPerMinute) : null,
         PowerKw = square.PowerKilowatts,
+        PowerHp = _inches ? CustomaryUnits.Horsepower(square.PowerKilowatts) : null,
         LimitedBy = WireEnum.Text(square.LimitedBy),
         TeethInWork = new()
         {
@@ -186,7 +182,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
             Kind = WireEnum.Text(layout.Layout.Remainder.Kind),
             StartCut = layout.Layout.Cuts[^1].EndCut.ToJson(),
             MassKg = Rounded(mass, 3),
-            MassLb = _inches ? Rounded(mass / KilogramsPerPound, 3) : null,
+            MassLb = _inches ? CustomaryUnits.Pounds(mass) : null,
             Value = mapping.Problem.StockIsCosted ? Rounded(layout.Layout.Remainder.ValueMicros / 1_000_000m, 2) : null,
             RemnantId = layout.RemnantId,
         };

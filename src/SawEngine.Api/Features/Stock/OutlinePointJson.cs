@@ -1,5 +1,5 @@
-using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Stock;
 
@@ -7,10 +7,10 @@ namespace SawEngine.Api.Features.Stock;
 public sealed record OutlinePointJson
 {
     /// <summary>To the right, in the length unit of the request.</summary>
-    [Range(-Limits.Length, Limits.Length)]
+    [LengthRange(-Limits.Length, Limits.Length)]
     public required decimal X { get; init; }
 
     /// <summary>Upward, in the length unit of the request.</summary>
-    [Range(-Limits.Length, Limits.Length)]
+    [LengthRange(-Limits.Length, Limits.Length)]
     public required decimal Y { get; init; }
 }

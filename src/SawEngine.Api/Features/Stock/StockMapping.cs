@@ -18,7 +18,7 @@ public static class StockMapping
 
     private static StockItem ToStockItem(StockItemJson item, LengthScale scale, Materials materials)
     {
-        var length = scale.Read(item.Length);
+        var length = scale.Read(item);
         return new()
         {
             StockId = item.StockId,

@@ -7,7 +7,8 @@ namespace SawEngine.Api.Wire.Rules;
 
 /// <summary>
 /// Holds a request against the bounds that stand on its members: <see cref="RangeAttribute"/>, <see cref="MinLengthAttribute"/>, and
-/// <see cref="MaxLengthAttribute"/> on lists; a range on a list of numbers bounds each of them. The OpenAPI document is made from the same attributes. Lists that are too long are not looked into.
+/// <see cref="MaxLengthAttribute"/> on lists; a range on a list of numbers bounds each of them.
+/// A length is stated as number or text, once. The OpenAPI document is made from the same attributes. Lists that are too long are not looked into.
 /// </summary>
 public sealed class Bounds(LengthUnit unit)
 {
@@ -21,11 +22,24 @@ public sealed class Bounds(LengthUnit unit)
 
     private void CheckObject(object value, JsonTypeInfo type, string pointer)
     {
+        if (value is IStatedLength length)
+            CheckLength(length, pointer);
         foreach (var member in ObjectShape.Of(type).Members)
         {
             if (member.Of(value) is { } stated)
                 CheckMember(stated, member, JsonPointer.Member(pointer, member.Name));
         }
+    }
+
+    private void CheckLength(IStatedLength stated, string pointer)
+    {
+        var text = JsonPointer.Member(pointer, "lengthText");
+        if (stated is { Length: null, LengthText: null })
+            Faults.Add(pointer, FaultCode.LengthRequired, "State the length in `length`, or in feet and inches in `lengthText`.");
+        else if (stated is { Length: not null, LengthText: not null })
+            Faults.Add(text, FaultCode.LengthGivenTwice, "The length stands in `length` already; state one of the two.");
+        else if (stated.LengthText is { } written && LengthText.FaultOf(written, unit) is { } fault)
+            Faults.Add(text, fault.Code, fault.Detail);
     }
 
     private void CheckMember(object value, MemberShape member, string pointer)
