@@ -35,12 +35,13 @@ internal static class OpenApiDocuments
                     + "Stateless: a request holds all that is needed, the answer all that was found. "
                     + $"Limits: bodies of {Limits.BodyBytes} bytes as sent and unpacked, {Limits.Depth} levels deep, {Limits.TotalQuantity} pieces in all, "
                     + $"{Limits.Seconds} seconds; all limits stand in `GET /v1/service`.",
-                License = new() { Name = "Apache-2.0", Identifier = "Apache-2.0" },
+                License = new() { Name = "Apache-2.0", Url = new("https://www.apache.org/licenses/LICENSE-2.0") },
             });
             options.DocInclusionPredicate(static (_, api) => api.HttpMethod != HttpMethods.Head);
             options.SupportNonNullableReferenceTypes();
             options.CustomSchemaIds(SchemaId);
             options.MapType<decimal>(static () => new OpenApiSchema { Type = JsonSchemaType.Number, Format = "decimal" });
+            options.MapType<TimeOnly>(static () => new OpenApiSchema { Type = JsonSchemaType.String, Pattern = ClockTimeConverter.Pattern });
             options.AddServer(new() { Url = "/" });
             // The comments come first: the filters add to the descriptions.
             foreach (var assembly in new[] { typeof(Operation).Assembly, typeof(Core.Effort).Assembly })
@@ -56,6 +57,7 @@ internal static class OpenApiDocuments
             });
             options.OperationFilter<ApiKeyFilter>();
             options.DocumentFilter<OpenAnswersFilter>();
+            options.DocumentFilter<TagFilter>();
         });
     }
 

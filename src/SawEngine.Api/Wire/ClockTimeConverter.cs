@@ -7,6 +7,9 @@ namespace SawEngine.Api.Wire;
 /// <summary>Times of day as <c>HH:mm</c>.</summary>
 internal sealed class ClockTimeConverter : JsonConverter<TimeOnly>
 {
+    /// <summary>The same in the documents, whose format <c>time</c> asks for seconds and an offset.</summary>
+    internal const string Pattern = "^([01][0-9]|2[0-3]):[0-5][0-9]$";
+
     private const string Format = "HH:mm";
 
     public override TimeOnly Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>

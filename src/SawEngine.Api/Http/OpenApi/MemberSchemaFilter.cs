@@ -23,7 +23,7 @@ internal sealed class MemberSchemaFilter : ISchemaFilter
         if (changed.Type is { } type)
             changed.Type = type & ~JsonSchemaType.Null;
         if (changed is { Type: JsonSchemaType.Array, Items: OpenApiSchema items })
-            MoveBoundsToItems(changed, items);
+            WriteNumbersOfList(changed, items);
         if (changed.Properties is { Count: > 0 } && context.Type.GetConstructor(Type.EmptyTypes) is not null)
             WriteInitialValues(changed, context.Type);
     }
@@ -36,9 +36,10 @@ internal sealed class MemberSchemaFilter : ISchemaFilter
         open.Description = $"{open.Description} Known values: {string.Join(", ", known.Values)}; others may be added.".Trim();
     }
 
-    /// <summary>A range on a list of numbers bounds each of them.</summary>
-    private static void MoveBoundsToItems(OpenApiSchema list, OpenApiSchema items)
+    /// <summary>A range on a list of numbers bounds each of them. In lists they are <c>double</c>: a common client cannot read lists of <c>decimal</c>.</summary>
+    private static void WriteNumbersOfList(OpenApiSchema list, OpenApiSchema items)
     {
+        items.Format = items.Format == "decimal" ? "double" : items.Format;
         (items.Minimum, items.Maximum) = (list.Minimum ?? items.Minimum, list.Maximum ?? items.Maximum);
         (items.ExclusiveMinimum, items.ExclusiveMaximum) = (list.ExclusiveMinimum ?? items.ExclusiveMinimum, list.ExclusiveMaximum ?? items.ExclusiveMaximum);
         (list.Minimum, list.Maximum, list.ExclusiveMinimum, list.ExclusiveMaximum) = (null, null, null, null);

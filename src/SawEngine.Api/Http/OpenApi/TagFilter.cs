@@ -1,0 +1,21 @@
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace SawEngine.Api.Http.OpenApi;
+
+/// <summary>Says what each tag stands for.</summary>
+internal sealed class TagFilter : IDocumentFilter
+{
+    private static readonly (string Name, string Description)[] Tags =
+    [
+        ("Plans", "The whole chain from orders to a schedule with costs."),
+        ("Nests", "Which bar gives which piece."),
+        ("Service", "What this service is and offers."),
+    ];
+
+    public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
+    {
+        foreach (var tag in swaggerDoc.Tags ?? new HashSet<OpenApiTag>())
+            tag.Description = Tags.FirstOrDefault(known => known.Name == tag.Name).Description;
+    }
+}
