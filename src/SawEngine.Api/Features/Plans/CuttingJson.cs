@@ -35,6 +35,10 @@ public sealed record CuttingJson
     [Range(0, int.MaxValue)]
     public required decimal PowerKw { get; init; }
 
+    /// <summary>That power in mechanical horsepower; with inches only.</summary>
+    [Range(0, int.MaxValue)]
+    public decimal? PowerHp { get; init; }
+
     /// <summary>What holds the blade feed back over most of the cut.</summary>
     [KnownValues(typeof(CutLimit))]
     public required string LimitedBy { get; init; }

@@ -12,11 +12,6 @@ namespace SawEngine.Api.Features.Plans;
 /// <summary>Writes a plan in the units of its request.</summary>
 internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan plan)
 {
-    private const decimal MetersPerFoot = 0.3048m;
-    private const decimal SquareCentimetersPerSquareInch = 6.4516m;
-    private const decimal MillimetersPerInch = 25.4m;
-    private const decimal KilogramsPerPound = 0.45359237m;
-
     private readonly Dictionary<string, OrderJson> _orders = request.Orders.ToDictionary(order => order.OrderId, StringComparer.Ordinal);
     private readonly bool _inches = request.LengthUnit == LengthUnit.In;
 
@@ -37,7 +32,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
             Nests = [.. plan.Nests.Select(Nest)],
             Unplaced = [.. plan.Unplaced.Select(Unplaced)],
             Unscheduled = [.. plan.Unscheduled.Select(job => new UnscheduledJson { JobId = job.JobId, Reason = job.Reason })],
-            Cautions = [.. plan.Cautions.Select(Caution)],
+            Cautions = [.. plan.Cautions.Select(planned => CautionJson.Of(planned.CautionId, planned.Caution))],
             Claims = Claims(),
             Defaults = mapping.Defaults,
             StoppedBy = WireEnum.Text(StoppedBy()),
@@ -122,19 +117,15 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
     private CuttingJson Cutting(CutData square, CutData? mitered) => new()
     {
         BladeSpeedMPerMin = square.BladeSpeed.MetersPerMinute,
-        BladeSpeedFtPerMin = _inches ? Rounded(square.BladeSpeed.MetersPerMinute / MetersPerFoot, 1) : null,
+        BladeSpeedFtPerMin = _inches ? CustomaryUnits.FeetPerMinute(square.BladeSpeed.MetersPerMinute) : null,
         CuttingRateCm2PerMin = square.CuttingRate.SquareCentimetersPerMinute,
-        CuttingRateIn2PerMin = _inches ? Rounded(square.CuttingRate.SquareCentimetersPerMinute / SquareCentimetersPerSquareInch, 2) : null,
+        CuttingRateIn2PerMin = _inches ? CustomaryUnits.SquareInchesPerMinute(square.CuttingRate.SquareCentimetersPerMinute) : null,
         BladeFeedMmPerMin = square.BladeFeedMillimetersPerMinute,
-        BladeFeedInPerMin = _inches ? Rounded(square.BladeFeedMillimetersPerMinute / MillimetersPerInch, 2) : null,
+        BladeFeedInPerMin = _inches ? CustomaryUnits.InchesPerMinute(square.BladeFeedMillimetersPerMinute) : null,
         PowerKw = square.PowerKilowatts,
+        PowerHp = _inches ? CustomaryUnits.Horsepower(square.PowerKilowatts) : null,
         LimitedBy = WireEnum.Text(square.LimitedBy),
-        TeethInWork = new()
-        {
-            Min = Rounded(square.TeethInWork.Min, 1),
-            Mean = Rounded(square.TeethInWork.Mean, 1),
-            Max = Rounded(square.TeethInWork.Max, 1),
-        },
+        TeethInWork = TeethInWorkJson.Of(square.TeethInWork),
         SecondsPerCut = square.CutSeconds,
         SecondsPerMiteredCut = mitered?.CutSeconds,
     };
@@ -186,7 +177,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
             Kind = WireEnum.Text(layout.Layout.Remainder.Kind),
             StartCut = layout.Layout.Cuts[^1].EndCut.ToJson(),
             MassKg = Rounded(mass, 3),
-            MassLb = _inches ? Rounded(mass / KilogramsPerPound, 3) : null,
+            MassLb = _inches ? CustomaryUnits.Pounds(mass) : null,
             Value = mapping.Problem.StockIsCosted ? Rounded(layout.Layout.Remainder.ValueMicros / 1_000_000m, 2) : null,
             RemnantId = layout.RemnantId,
         };
@@ -213,15 +204,6 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         LineId = pieces.Piece.LineId,
         Quantity = pieces.Quantity,
         Reason = pieces.Reason,
-    };
-
-    private static CautionJson Caution(PlannedCaution planned) => new()
-    {
-        CautionId = planned.CautionId,
-        Code = planned.Caution.Code,
-        Detail = planned.Caution.Detail,
-        Reference = planned.Caution.Reference,
-        Confidence = WireEnum.Text(planned.Caution.Confidence),
     };
 
     private List<ClaimJson> Claims()
