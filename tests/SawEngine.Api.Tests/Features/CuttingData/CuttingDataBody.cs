@@ -5,7 +5,7 @@ namespace SawEngine.Api.Tests.Features.CuttingData;
 /// <summary>Small requests for cutting data.</summary>
 internal static class CuttingDataBody
 {
-    public const string Path = "/v1/cutting-data";
+    public const string Url = "/v1/cutting-data";
 
     /// <summary>Two saws: one that swivels, with blades of its own, and one that cuts square only, with the usual blades.</summary>
     private const string Shop = """
@@ -27,15 +27,15 @@ internal static class CuttingDataBody
         """;
 
     /// <summary>A request for one cut, to which more members can be given.</summary>
-    public static JsonObject Of(string section, string grade, string more = "") => Of($$"""{"cutId": "a", "section": "{{section}}", "grade": "{{grade}}"{{more}}}""");
+    public static JsonObject Of(string section, string grade, string more = "") => OfCuts($$"""{"cutId": "a", "section": "{{section}}", "grade": "{{grade}}"{{more}}}""");
 
     /// <summary>A request for cuts.</summary>
-    public static JsonObject Of(string cuts) => JsonNode.Parse($$"""{"cuts": [{{cuts}}], "shop": {{Shop}}}""")!.AsObject();
+    public static JsonObject OfCuts(string cuts) => JsonNode.Parse($$"""{"cuts": [{{cuts}}], "shop": {{Shop}}}""")!.AsObject();
 
     /// <summary>A request in which every kind of member occurs.</summary>
     public static JsonObject Full()
     {
-        var request = Of("""
+        var request = OfCuts("""
             {"cutId": "b", "section": "IPE 200", "grade": "S355J2", "face": {"heightAngle": 0, "widthAngle": 30}, "sawIds": ["swivel", "square"], "quantity": 12, "attributes": {"mark": "B7"}},
             {"cutId": "a", "section": "my flat", "grade": "my steel", "bladeId": "5/8"}
             """);

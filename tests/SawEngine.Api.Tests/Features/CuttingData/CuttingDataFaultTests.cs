@@ -51,7 +51,7 @@ public sealed class CuttingDataFaultTests(ServiceHost host)
         var request = CuttingDataBody.Full();
         tried.Change(request);
 
-        var problem = await host.Post(CuttingDataBody.Path, request.ToJsonString(), tried.Status);
+        var problem = await host.Post(CuttingDataBody.Url, request.ToJsonString(), tried.Status);
 
         var fault = Assert.Single(problem["errors"]!.AsArray())!;
         Assert.Equal((tried.Pointer, tried.Code), ((string?)fault["pointer"], (string?)fault["code"]));
@@ -63,7 +63,7 @@ public sealed class CuttingDataFaultTests(ServiceHost host)
     {
         var request = CuttingDataBody.Of("Round 50", "1045", """, "bladeId": "27x0.9-4/6", "sawIds": ["square"]""");
 
-        var result = (await host.Post(CuttingDataBody.Path, request.ToJsonString(), 200))["results"]![0]!;
+        var result = (await host.Post(CuttingDataBody.Url, request.ToJsonString(), 200))["results"]![0]!;
 
         Assert.Equal("27x0.9-4/6", (string?)result["bladeId"]);
         Assert.Equal([4m, 6m], result["teethPerInch"]!.AsArray().Select(teeth => (decimal)teeth!));
@@ -124,14 +124,14 @@ public sealed class CuttingDataFaultTests(ServiceHost host)
         $$"""{"sawId": "{{i}}", "capacity": {"round": 260, "width": 280, "height": 260}, "tail": 80, "calendarId": "early"}"""))]);
 
     /// <summary>A star of 160 corners, 200 mm across, on the grid of a micrometer.</summary>
-    private static JsonNode Star() => new JsonObject
+    private static JsonObject Star() => new JsonObject
     {
         ["sectionId"] = "star",
         ["shape"] = "custom",
         ["outline"] = new JsonArray([.. Enumerable.Range(0, 160).Select(i => Corner(i % 2 == 0 ? 100 : 60, Math.Tau * i / 160))]),
     };
 
-    private static JsonNode Corner(double radius, double angle) => new JsonObject
+    private static JsonObject Corner(double radius, double angle) => new JsonObject
     {
         ["x"] = Math.Round((decimal)(radius * Math.Cos(angle)), 3),
         ["y"] = Math.Round((decimal)(radius * Math.Sin(angle)), 3),

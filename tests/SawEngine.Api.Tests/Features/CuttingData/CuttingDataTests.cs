@@ -22,7 +22,7 @@ public sealed class CuttingDataTests(ServiceHost host)
         var request = Of(section, grade, """, "sawIds": ["swivel"]""");
         InInches(request);
 
-        var result = Only(await host.Post(Path, request.ToJsonString(), 200));
+        var result = Only(await host.Post(Url, request.ToJsonString(), 200));
 
         Assert.InRange((double)result["bladeSpeedFtPerMin"]!, feetPerMinute * 0.99, feetPerMinute * 1.01);
         Assert.Equal((double)result["bladeSpeedMPerMin"]! / 0.3048, (double)result["bladeSpeedFtPerMin"]!, 0.051);
@@ -38,7 +38,7 @@ public sealed class CuttingDataTests(ServiceHost host)
             [{"gradeId": "mine", "densityKgPerM3": 7850, "likeGrade": "1045", "bladeSpeedMPerMin": 80, "cuttingRateCm2PerMin": {{45m / 1.0023m}}}]
             """);
 
-        var result = Only(await host.Post(Path, request.ToJsonString(), 200));
+        var result = Only(await host.Post(Url, request.ToJsonString(), 200));
 
         Assert.Equal(1.0023m, (decimal)Assert.Single(result["factors"]!.AsArray())!["value"]!);
         Assert.Equal("gradeRate", (string?)result["limitedBy"]);
@@ -57,22 +57,22 @@ public sealed class CuttingDataTests(ServiceHost host)
     [Fact]
     public async Task Teeth_and_power_follow_from_their_definitions()
     {
-        var result = Only(await host.Post(Path, Of("Square 100", "1045", """, "bladeId": "3/4", "sawIds": ["swivel"]""").ToJsonString(), 200));
+        var result = Only(await host.Post(Url, Of("Square 100", "1045", """, "bladeId": "3/4", "sawIds": ["swivel"]""").ToJsonString(), 200));
 
-        Assert.Equal((11.8m, 13.8m, 15.7m), (Of("min"), Of("mean"), Of("max")));
+        Assert.Equal((11.8m, 13.8m, 15.7m), (Teeth("min"), Teeth("mean"), Teeth("max")));
         var cm3PerSecond = (double)result["cuttingRateCm2PerMin"]! * 0.16 / 60;
         var expected = 2.24 * cm3PerSecond * 2 * 1.2 / 0.75;
         Assert.InRange((double)result["powerKw"]!, expected * 0.97, expected * 1.03);
 
-        decimal Of(string name) => (decimal)result["teethInWork"]![name]!;
+        decimal Teeth(string name) => (decimal)result["teethInWork"]![name]!;
     }
 
     /// <summary>Plane geometry: a miter in one plane of 45 degrees has 1/cos 45 of the area.</summary>
     [Fact]
     public async Task Miter_takes_the_area_by_its_cosine()
     {
-        var square = Only(await host.Post(Path, Of("IPE 200", "S355J2", """, "sawIds": ["swivel"]""").ToJsonString(), 200));
-        var miter = Only(await host.Post(Path, Of("IPE 200", "S355J2", """, "sawIds": ["swivel"], "face": {"widthAngle": -45}""").ToJsonString(), 200));
+        var square = Only(await host.Post(Url, Of("IPE 200", "S355J2", """, "sawIds": ["swivel"]""").ToJsonString(), 200));
+        var miter = Only(await host.Post(Url, Of("IPE 200", "S355J2", """, "sawIds": ["swivel"], "face": {"widthAngle": -45}""").ToJsonString(), 200));
 
         Assert.Equal(Math.Sqrt(2), (double)miter["areaMm2"]! / (double)square["areaMm2"]!, 0.000001);
         Assert.True((decimal)miter["secondsPerCut"]! > (decimal)square["secondsPerCut"]!);
@@ -81,7 +81,7 @@ public sealed class CuttingDataTests(ServiceHost host)
     [Fact]
     public async Task Miter_in_the_plane_of_the_height_lies_turned_in_the_vise()
     {
-        var result = Only(await host.Post(Path, Of("Flat 80x12", "S355J2", """, "sawIds": ["swivel"], "face": {"heightAngle": 30}""").ToJsonString(), 200));
+        var result = Only(await host.Post(Url, Of("Flat 80x12", "S355J2", """, "sawIds": ["swivel"], "face": {"heightAngle": 30}""").ToJsonString(), 200));
 
         Assert.Equal(1, (int)result["quarterTurns"]! % 2);
     }
@@ -101,7 +101,7 @@ public sealed class CuttingDataTests(ServiceHost host)
     [MemberData(nameof(Reasons))]
     public async Task Saw_that_cannot_make_a_cut_is_listed_with_the_reason(string section, string grade, string more, string saw, string reason)
     {
-        var answer = await host.Post(Path, Of(section, grade, more).ToJsonString(), 200);
+        var answer = await host.Post(Url, Of(section, grade, more).ToJsonString(), 200);
 
         var row = Assert.Single(answer["notPossible"]!.AsArray(), row => (string?)row!["sawId"] == saw)!;
         Assert.Equal(reason, (string?)row["reason"]);
@@ -115,7 +115,7 @@ public sealed class CuttingDataTests(ServiceHost host)
     {
         var request = Of("Round 100", "1045", """, "bladeId": "3/4", "sawIds": ["swivel"]""");
         request["shop"]!["blades"]![1]!["lifeAreaM2"] = 0.0078m;
-        var answer = await host.Post(Path, request.ToJsonString(), 200);
+        var answer = await host.Post(Url, request.ToJsonString(), 200);
 
         Assert.Equal("cut_exceeds_blade_life", (string?)Assert.Single(answer["notPossible"]!.AsArray())!["reason"]);
     }
@@ -126,7 +126,7 @@ public sealed class CuttingDataTests(ServiceHost host)
         var request = Of("Round 100", "304", """, "sawIds": ["swivel"]""");
         request["shop"]!["saws"]![0]!["motorPowerKw"] = 0.05m;
         request["shop"]!["saws"]![0]!["baseBladeSpeedMPerMin"] = 100;
-        var answer = await host.Post(Path, request.ToJsonString(), 200);
+        var answer = await host.Post(Url, request.ToJsonString(), 200);
 
         Assert.Equal("not_enough_power", (string?)Assert.Single(answer["notPossible"]!.AsArray())!["reason"]);
     }
@@ -137,9 +137,9 @@ public sealed class CuttingDataTests(ServiceHost host)
     [InlineData(500, 600, "none")]
     public async Task Status_says_how_many_cuts_a_saw_can_make(int first, int second, string status)
     {
-        var request = Of($$"""{"cutId": "a", "section": "Round {{first}}", "grade": "1045"}, {"cutId": "b", "section": "Round {{second}}", "grade": "1045"}""");
+        var request = OfCuts($$"""{"cutId": "a", "section": "Round {{first}}", "grade": "1045"}, {"cutId": "b", "section": "Round {{second}}", "grade": "1045"}""");
 
-        Assert.Equal(status, (string?)(await host.Post(Path, request.ToJsonString(), 200))["status"]);
+        Assert.Equal(status, (string?)(await host.Post(Url, request.ToJsonString(), 200))["status"]);
     }
 
     [Fact]
@@ -155,7 +155,7 @@ public sealed class CuttingDataTests(ServiceHost host)
         saws.Add(slow);
         saws.Add(twin);
 
-        var results = (await host.Post(Path, request.ToJsonString(), 200))["results"]!.AsArray();
+        var results = (await host.Post(Url, request.ToJsonString(), 200))["results"]!.AsArray();
 
         Assert.Equal([1, 2, 3, 4], results.Select(result => (int)result!["rank"]!));
         var keys = results.Select(result => ((decimal)result!["secondsPerCut"]!, (string)result["sawId"]!)).ToList();
@@ -167,7 +167,7 @@ public sealed class CuttingDataTests(ServiceHost host)
     [Fact]
     public async Task Every_other_blade_of_the_saw_is_rejected_with_a_reason()
     {
-        var answer = await host.Post(Path, Of("Round 100", "1045", """, "sawIds": ["swivel"]""").ToJsonString(), 200);
+        var answer = await host.Post(Url, Of("Round 100", "1045", """, "sawIds": ["swivel"]""").ToJsonString(), 200);
 
         var result = Only(answer);
         Assert.Equal(["2/3", "3/4", "5/8"], result["rejectedBlades"]!.AsArray().Select(blade => (string)blade!["bladeId"]!).Append((string)result["bladeId"]!).Order(StringComparer.Ordinal));
@@ -177,7 +177,7 @@ public sealed class CuttingDataTests(ServiceHost host)
     [Fact]
     public async Task Grades_cautions_and_defaults_stand_beside_the_results_with_their_sources()
     {
-        var answer = await host.Post(Path, Of("Round 50", "Ti-6Al-4V").ToJsonString(), 200);
+        var answer = await host.Post(Url, Of("Round 50", "Ti-6Al-4V").ToJsonString(), 200);
 
         var grade = Assert.Single(answer["grades"]!.AsArray())!;
         Assert.Equal("Ti-6Al-4V", (string?)grade["designation"]);
@@ -192,7 +192,7 @@ public sealed class CuttingDataTests(ServiceHost host)
     [Fact]
     public async Task Ambiguous_grade_is_warned_of_and_the_hardest_is_taken()
     {
-        var answer = await host.Post(Path, Of("Round 50", "4140").ToJsonString(), 200);
+        var answer = await host.Post(Url, Of("Round 50", "4140").ToJsonString(), 200);
 
         Assert.Equal("ambiguous_grade", (string?)Assert.Single(answer["warnings"]!.AsArray())!["code"]);
         Assert.Equal("4140 pre-hard", (string?)answer["results"]![0]!["grade"]);
@@ -201,7 +201,7 @@ public sealed class CuttingDataTests(ServiceHost host)
     [Fact]
     public async Task Warning_of_a_cut_names_cut_and_saw()
     {
-        var answer = await host.Post(Path, Of("IPE 200", "S355J2", """, "sawIds": ["swivel"]""").ToJsonString(), 200);
+        var answer = await host.Post(Url, Of("IPE 200", "S355J2", """, "sawIds": ["swivel"]""").ToJsonString(), 200);
 
         var warning = Assert.Single(answer["warnings"]!.AsArray())!;
         Assert.Equal(("few_teeth_in_shortest_run", "a", "swivel"), ((string?)warning["code"], (string?)warning["cutId"], (string?)warning["sawId"]));
@@ -211,10 +211,10 @@ public sealed class CuttingDataTests(ServiceHost host)
     public async Task Attributes_come_back_and_order_of_lists_makes_no_difference()
     {
         var request = Full();
-        var answer = await host.Post(Path, request.ToJsonString(), 200);
+        var answer = await host.Post(Url, request.ToJsonString(), 200);
         foreach (var list in new[] { request["cuts"]!, request["shop"]!["saws"]!, request["shop"]!["blades"]!, request["cuts"]![0]!["sawIds"]! })
             Reverse(list.AsArray());
-        var reversed = await host.Post(Path, request.ToJsonString(), 200);
+        var reversed = await host.Post(Url, request.ToJsonString(), 200);
 
         Assert.Equal(Answers.WithoutTiming(answer.ToJsonString()), Answers.WithoutTiming(reversed.ToJsonString()));
         Assert.All(answer["results"]!.AsArray().Where(result => (string?)result!["cutId"] == "b"), result => Assert.Equal("B7", (string?)result!["attributes"]!["mark"]));
@@ -223,10 +223,10 @@ public sealed class CuttingDataTests(ServiceHost host)
     [Fact]
     public async Task Inches_give_the_same_cut_with_customary_twins()
     {
-        var metric = Only(await host.Post(Path, Of("Round 100", "1045", """, "sawIds": ["swivel"]""").ToJsonString(), 200));
+        var metric = Only(await host.Post(Url, Of("Round 100", "1045", """, "sawIds": ["swivel"]""").ToJsonString(), 200));
         var request = Of("Round 100", "1045", """, "sawIds": ["swivel"]""");
         InInches(request);
-        var inches = Only(await host.Post(Path, request.ToJsonString(), 200));
+        var inches = Only(await host.Post(Url, request.ToJsonString(), 200));
 
         foreach (var name in new[] { "bladeId", "bladeSpeedMPerMin", "cuttingRateCm2PerMin", "bladeFeedMmPerMin", "areaMm2", "secondsPerCut", "limitedBy" })
             Assert.Equal(metric[name]!.ToJsonString(), inches[name]!.ToJsonString());

@@ -9,7 +9,14 @@ namespace SawEngine.Api.Tests.Features.ReferenceData;
 [Collection(HostCollection.Name)]
 public sealed class ReferenceDataTests(ServiceHost host)
 {
-    public static TheoryData<string> Lists => ["/v1/grades", "/v1/sections", "/v1/blades"];
+    private static readonly string[] ListPaths = ["/v1/grades", "/v1/sections", "/v1/blades"];
+
+    private static readonly string[] AnsweredPaths =
+        ["/v1/grades", "/v1/grades/304", "/v1/sections?lengthUnit=in", "/v1/sections/HSS4X4X1/4", "/v1/sections/Round%2037", "/v1/blades?toothMaterial=bimetal"];
+
+    public static TheoryData<string> Lists => [.. ListPaths];
+
+    public static TheoryData<string> Answered => [.. AnsweredPaths];
 
     [Theory]
     [MemberData(nameof(Lists))]
@@ -165,8 +172,6 @@ public sealed class ReferenceDataTests(ServiceHost host)
         Assert.Contains(known, (string?)fault["detail"], StringComparison.Ordinal);
     }
 
-    public static TheoryData<string> Answered => ["/v1/grades", "/v1/grades/304", "/v1/sections?lengthUnit=in", "/v1/sections/HSS4X4X1/4", "/v1/sections/Round%2037", "/v1/blades?toothMaterial=bimetal"];
-
     [Theory]
     [MemberData(nameof(Answered))]
     public async Task Answer_that_the_caller_has_is_304(string path)
@@ -205,7 +210,7 @@ public sealed class ReferenceDataTests(ServiceHost host)
     public async Task Tag_goes_with_the_bytes()
     {
         var tagOfBody = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var path in Answered.Select(row => row.Data).Concat(["/v1/sections", "/v1/blades", "/v1/blades?lengthUnit=in", "/v1/sections?shape=tee"]))
+        foreach (var path in AnsweredPaths.Concat(["/v1/sections", "/v1/blades", "/v1/blades?lengthUnit=in", "/v1/sections?shape=tee"]))
         {
             using var response = await Send(HttpMethod.Get, path);
             tagOfBody[await response.Content.ReadAsStringAsync()] = response.Headers.ETag!.Tag;
@@ -218,7 +223,7 @@ public sealed class ReferenceDataTests(ServiceHost host)
     public void Reference_data_do_not_wait_for_calculations()
     {
         var endpoints = host.Services.GetServices<EndpointDataSource>().SelectMany(source => source.Endpoints).OfType<RouteEndpoint>()
-            .Where(endpoint => Lists.Any(list => ("/" + endpoint.RoutePattern.RawText!.TrimStart('/')).StartsWith(list.Data, StringComparison.Ordinal)))
+            .Where(endpoint => ListPaths.Any(list => endpoint.RoutePattern.RawText!.StartsWith(list, StringComparison.Ordinal)))
             .ToList();
 
         Assert.Equal(6, endpoints.Count);
