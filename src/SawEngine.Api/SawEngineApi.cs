@@ -1,5 +1,7 @@
+using SawEngine.Api.Features.CuttingData;
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Features.Plans;
+using SawEngine.Api.Features.ReferenceData;
 using SawEngine.Api.Features.Service;
 using SawEngine.Api.Http;
 using SawEngine.Api.Http.Logging;
@@ -20,6 +22,7 @@ public static partial class SawEngineApi
     [
         new PlanOperation(nester, new DispatchScheduler()),
         new NestOperation(nester, Catalogs.Standard),
+        new CuttingDataOperation(),
     ];
 
     /// <summary>Settings and services.</summary>
@@ -49,6 +52,7 @@ public static partial class SawEngineApi
         app.UseAccepted();
         app.UseRateLimiter();
         app.MapOperations(app.Services.GetRequiredService<IReadOnlyList<Operation>>(), app.Services.GetRequiredService<Calculations>());
+        ReferenceEndpoints.Map(app);
         app.MapService();
         app.MapOpenApiDocuments();
     }

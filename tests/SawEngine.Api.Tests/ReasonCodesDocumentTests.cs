@@ -1,7 +1,9 @@
 using System.Reflection;
 using SawEngine.Core.Cautions;
+using SawEngine.Core.CuttingData;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Planning;
+using SawEngine.Core.Saws;
 using SawEngine.Core.Scheduling;
 
 namespace SawEngine.Api.Tests;
@@ -10,7 +12,7 @@ public sealed class ReasonCodesDocumentTests
 {
     public static TheoryData<string> Codes =>
     [
-        .. new[] { typeof(UnplacedReason), typeof(UnscheduledReason), typeof(NestRule), typeof(ScheduleRule), typeof(PlanRule) }
+        .. new[] { typeof(UnplacedReason), typeof(UnscheduledReason), typeof(NestRule), typeof(ScheduleRule), typeof(PlanRule), typeof(SawFit), typeof(ObstacleCodes), typeof(RejectionCodes) }
             .SelectMany(type => type.GetFields(BindingFlags.Public | BindingFlags.Static))
             .Select(constant => (string)constant.GetValue(null)!)
             .Concat(CautionCatalog.Items.Select(kind => kind.Code))

@@ -56,6 +56,7 @@ internal static class OpenApiDocuments
                 Description = "A key that the service's operator gave out. Not needed where the service is configured without keys.",
             });
             options.OperationFilter<ApiKeyFilter>();
+            options.OperationFilter<ReferenceFilter>();
             options.DocumentFilter<OpenAnswersFilter>();
             options.DocumentFilter<TagFilter>();
         });

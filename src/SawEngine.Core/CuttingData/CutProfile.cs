@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Sections;
 
@@ -16,6 +17,9 @@ internal sealed class CutProfile
     private static readonly double[] Probes = [0.5, 9.5, 16.5, SlicesPerInterval - 0.5];
 
     private const double NoMaterial = 1e-9;
+
+    /// <summary>By the section itself, since two sections of one designation may differ; a profile goes with its section.</summary>
+    private static readonly ConditionalWeakTable<Section, CutProfile> SquareProfiles = [];
 
     private CutProfile(Section section, double widening, CutSlice[] slices, double shortestRun)
     {
@@ -48,7 +52,13 @@ internal sealed class CutProfile
 
     public CutSlice[] Slices { get; }
 
-    public static CutProfile Of(Section section, EndCut cut, CuttingParameters parameters)
+    /// <summary>The profile of a cut. That of the square cut, which most are, is made once for a section that lives on, such as one of the catalog.</summary>
+    public static CutProfile Of(Section section, EndCut cut, CuttingParameters parameters) =>
+        cut.IsSquare && ReferenceEquals(parameters, CuttingParameters.Default)
+            ? SquareProfiles.GetValue(section, static known => Make(known, EndCut.Square, CuttingParameters.Default))
+            : Make(section, cut, parameters);
+
+    private static CutProfile Make(Section section, EndCut cut, CuttingParameters parameters)
     {
         var widening = cut.AlongBar;
         var slices = SlicesOf(section, widening);

@@ -9,6 +9,7 @@ namespace SawEngine.Core.Sections;
 public sealed class OutlineSection : Section
 {
     private readonly Outline _outline;
+    private OutlineSection? _turned;
 
     private OutlineSection(Outline outline, Length height, Length width, Area area)
     {
@@ -59,7 +60,8 @@ public sealed class OutlineSection : Section
 
     internal override IReadOnlyList<(double Start, double End)> RunsAt(double depthMillimeters) => _outline.RunsAt(depthMillimeters);
 
-    internal override Section Turned() => new OutlineSection(_outline.Turned(), Width, Height, Area)
+    /// <summary>Made once; two threads that make it at the same time make the same.</summary>
+    internal override Section Turned() => _turned ??= new OutlineSection(_outline.Turned(), Width, Height, Area)
     {
         Designation = Designation,
         Shape = Shape,

@@ -31,6 +31,8 @@ public sealed record LimitsJson
         PlanLeadDays = Wire.PlanLimits.LeadDays,
         PlanCostPerHourLate = Wire.PlanLimits.CostPerHourLate,
         PlanDaysAroundStart = Wire.PlanLimits.DaysAroundStart,
+        Cuts = Wire.CuttingDataLimits.Cuts,
+        CutsOnSaws = Wire.CuttingDataLimits.CutsOnSaws,
         TotalQuantity = Wire.Limits.TotalQuantity,
         StockQuantity = Wire.Limits.StockQuantity,
         Length = Wire.Limits.Length,
@@ -141,6 +143,14 @@ public sealed record LimitsJson
     /// <summary>Days before and after the start of a plan within which dates of orders lie.</summary>
     [Range(1, 100_000_000)]
     public required int PlanDaysAroundStart { get; init; }
+
+    /// <summary>Most cuts of a request for cutting data.</summary>
+    [Range(1, 100_000_000)]
+    public required int Cuts { get; init; }
+
+    /// <summary>Most cuts of a request for cutting data, each times the saws that it is compared on. A corner of an outline counts a tenth.</summary>
+    [Range(1, 100_000_000)]
+    public required int CutsOnSaws { get; init; }
 
     /// <summary>Most pieces in a request, all quantities together.</summary>
     [Range(1, 100_000_000)]

@@ -1,0 +1,48 @@
+using System.Text.Json.Nodes;
+
+namespace SawEngine.Api.Tests.Features.CuttingData;
+
+/// <summary>Small requests for cutting data.</summary>
+internal static class CuttingDataBody
+{
+    public const string Url = "/v1/cutting-data";
+
+    /// <summary>Two saws: one that swivels, with blades of its own, and one that cuts square only, with the usual blades.</summary>
+    private const string Shop = """
+        {
+          "saws": [
+            {
+              "sawId": "swivel", "capacity": {"round": 410, "width": 460, "height": 410}, "miterRange": {"left": 45, "right": 60},
+              "bladeSpeedMPerMin": {"min": 5, "max": 200}, "motorPowerKw": 20, "tail": 120, "bladeIds": ["2/3", "3/4", "5/8"], "calendarId": "early"
+            },
+            {"sawId": "square", "capacity": {"round": 260, "width": 280, "height": 260}, "tail": 80, "calendarId": "early"}
+          ],
+          "blades": [
+            {"bladeId": "2/3", "width": 34, "thickness": 1.1, "kerf": 1.6, "teethPerInch": [2, 3]},
+            {"bladeId": "3/4", "width": 34, "thickness": 1.1, "kerf": 1.6, "teethPerInch": [3, 4], "lifeAreaM2": 6.5},
+            {"bladeId": "5/8", "width": 34, "thickness": 1.1, "kerf": 1.6, "teethPerInch": [5, 8]}
+          ],
+          "calendars": [{"calendarId": "early", "shifts": []}]
+        }
+        """;
+
+    /// <summary>A request for one cut, to which more members can be given.</summary>
+    public static JsonObject Of(string section, string grade, string more = "") => OfCuts($$"""{"cutId": "a", "section": "{{section}}", "grade": "{{grade}}"{{more}}}""");
+
+    /// <summary>A request for cuts.</summary>
+    public static JsonObject OfCuts(string cuts) => JsonNode.Parse($$"""{"cuts": [{{cuts}}], "shop": {{Shop}}}""")!.AsObject();
+
+    /// <summary>A request in which every kind of member occurs.</summary>
+    public static JsonObject Full()
+    {
+        var request = OfCuts("""
+            {"cutId": "b", "section": "IPE 200", "grade": "S355J2", "face": {"heightAngle": 0, "widthAngle": 30}, "sawIds": ["swivel", "square"], "quantity": 12, "attributes": {"mark": "B7"}},
+            {"cutId": "a", "section": "my flat", "grade": "my steel", "bladeId": "5/8"}
+            """);
+        request["schemaVersion"] = "1.0";
+        request["lengthUnit"] = "mm";
+        request["sections"] = JsonNode.Parse("""[{"sectionId": "my flat", "shape": "flat", "height": 12, "width": 80}]""");
+        request["grades"] = JsonNode.Parse("""[{"gradeId": "my steel", "densityKgPerM3": 7850, "likeGrade": "S235JR", "hardnessHb": 140}]""");
+        return request;
+    }
+}
