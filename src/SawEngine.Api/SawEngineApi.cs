@@ -1,5 +1,7 @@
+using SawEngine.Api.Features.CuttingData;
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Features.Plans;
+using SawEngine.Api.Features.ReferenceData;
 using SawEngine.Api.Features.Service;
 using SawEngine.Api.Http;
 using SawEngine.Api.Operations;
@@ -19,6 +21,7 @@ public static partial class SawEngineApi
     [
         new PlanOperation(nester, new DispatchScheduler()),
         new NestOperation(nester, Catalogs.Standard),
+        new CuttingDataOperation(),
     ];
 
     /// <summary>Settings and services.</summary>
@@ -45,6 +48,7 @@ public static partial class SawEngineApi
         app.UseStatusCodePages(ProblemWriter.WriteForStatus);
         app.UseRateLimiter();
         app.MapOperations(app.Services.GetRequiredService<IReadOnlyList<Operation>>());
+        ReferenceEndpoints.Map(app);
         app.MapService();
         app.MapOpenApiDocuments();
     }

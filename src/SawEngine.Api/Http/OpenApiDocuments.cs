@@ -43,6 +43,7 @@ internal static class OpenApiDocuments
                 options.IncludeXmlComments(assembly);
             options.SchemaFilter<MemberSchemaFilter>();
             options.OperationFilter<ExampleFilter>();
+            options.OperationFilter<ReferenceFilter>();
             options.DocumentFilter<OpenAnswersFilter>();
         });
     }

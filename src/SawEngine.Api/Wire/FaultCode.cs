@@ -24,6 +24,10 @@ public static class FaultCode
     public const string InvalidDateTime = "invalid_date_time";
     public const string InvalidTime = "invalid_time";
 
+    // Parameters of reference data (400)
+    public const string UnknownParameter = "unknown_parameter";
+    public const string DoubledParameter = "doubled_parameter";
+
     // Rules (422)
     public const string MustBePositive = "must_be_positive";
     public const string TooSmall = "too_small";
@@ -52,6 +56,7 @@ public static class FaultCode
     public const string MiterFacesCross = "miter_faces_cross";
     public const string LeadDaysNotUsed = "lead_days_not_used";
     public const string UnknownBlade = "unknown_blade";
+    public const string UnknownSaw = "unknown_saw";
     public const string UnknownCalendar = "unknown_calendar";
     public const string MountedBladeNotListed = "mounted_blade_not_listed";
     public const string MinAboveMax = "min_above_max";

@@ -14,12 +14,10 @@ public sealed class FaultList
     /// <summary>Whether further faults are counted only.</summary>
     public bool IsFull => _kept.Count >= Limits.FaultsReported;
 
-    public void Add(string pointer, string code, string detail)
-    {
-        Count++;
-        if (!IsFull)
-            _kept.Add(new() { Pointer = pointer, Code = code, Detail = detail });
-    }
+    public void Add(string pointer, string code, string detail) => Add(new() { Pointer = pointer, Code = code, Detail = detail });
+
+    /// <summary>A fault of a parameter of path or query.</summary>
+    public void AddParameter(string parameter, string code, string detail) => Add(new() { Parameter = parameter, Code = code, Detail = detail });
 
     /// <summary>Faults with one entry.</summary>
     public static FaultList Of(string pointer, string code, string detail)
@@ -27,5 +25,12 @@ public sealed class FaultList
         var faults = new FaultList();
         faults.Add(pointer, code, detail);
         return faults;
+    }
+
+    private void Add(Fault fault)
+    {
+        Count++;
+        if (!IsFull)
+            _kept.Add(fault);
     }
 }

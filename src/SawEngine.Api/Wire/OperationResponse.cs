@@ -2,21 +2,9 @@ using System.Text.Json.Serialization;
 
 namespace SawEngine.Api.Wire;
 
-/// <summary>What every answer states.</summary>
-public abstract record OperationResponse
+/// <summary>What every answer of a calculation states.</summary>
+public abstract record OperationResponse : VersionedResponse
 {
-    /// <summary>Version of the schema of this answer.</summary>
-    [JsonPropertyOrder(-9)]
-    public string SchemaVersion { get; init; } = Versions.Schema;
-
-    /// <summary>Version of the engine that calculated it.</summary>
-    [JsonPropertyOrder(-8)]
-    public string EngineVersion { get; init; } = Versions.Engine;
-
-    /// <summary>Version of the reference data used.</summary>
-    [JsonPropertyOrder(-7)]
-    public string DataVersion { get; init; } = Versions.Data;
-
     /// <summary>SHA-256 of the request with defaults filled and lists sorted by id, in the form of RFC 8785.</summary>
     [JsonPropertyOrder(-6)]
     public required string RequestDigest { get; init; }

@@ -44,7 +44,7 @@ public sealed record ProblemJson
     public byte[] ToUtf8() => JsonSerializer.SerializeToUtf8Bytes(this, WireJson.Options);
 
     private static string Summary(FaultList faults) =>
-        faults.Count == 1 ? $"{faults.Kept[0].Pointer}: {faults.Kept[0].Detail}"
+        faults.Count == 1 ? $"{faults.Kept[0].Pointer ?? faults.Kept[0].Parameter}: {faults.Kept[0].Detail}"
         : faults.Count == faults.Kept.Count ? $"{faults.Count} faults."
         : $"{faults.Count} faults, of which the first {faults.Kept.Count} are listed.";
 }

@@ -12,6 +12,9 @@ public sealed record WarningJson
     /// <summary>The piece that it is about.</summary>
     public string? PieceId { get; init; }
 
+    /// <summary>The cut that it is about.</summary>
+    public string? CutId { get; init; }
+
     /// <summary>The order that it is about.</summary>
     public string? OrderId { get; init; }
 

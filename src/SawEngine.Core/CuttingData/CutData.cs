@@ -1,4 +1,5 @@
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Scheduling;
 
 namespace SawEngine.Core.CuttingData;
 
@@ -37,6 +38,12 @@ public sealed record CutData
 
     /// <summary>Share of a new blade's life that the cut uses.</summary>
     public decimal BladeLifeShare => CutArea.SquareMillimeters / 1_000_000m / BladeLifeSquareMeters.Value;
+
+    /// <summary>That share in billionths of a life, rounded up, as blades are booked.</summary>
+    public long BladeLifeBillionths => (long)decimal.Ceiling(BladeLifeShare * ScheduleSaw.FullBladeLife);
+
+    /// <summary>Cuts that a new blade makes; 0 where its life is too short for one.</summary>
+    public long CutsPerBlade => BladeLifeBillionths == 0 ? ScheduleSaw.FullBladeLife : ScheduleSaw.FullBladeLife / BladeLifeBillionths;
 
     /// <summary>The factors between the grade's reference and these data, in order of use.</summary>
     public required IReadOnlyList<AppliedFactor> Factors { get; init; }

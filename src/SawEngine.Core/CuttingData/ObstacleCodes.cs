@@ -17,4 +17,7 @@ public static class ObstacleCodes
 
     /// <summary>No blade of the saw has enough teeth in the work and all else it needs.</summary>
     public const string NoBlade = "no_blade_fits";
+
+    /// <summary>The blade that is asked for is none of the saw's.</summary>
+    public const string BladeNotOnSaw = "blade_not_on_saw";
 }

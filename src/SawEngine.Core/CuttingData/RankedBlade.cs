@@ -24,12 +24,12 @@ internal sealed record RankedBlade(Blade Blade, double MeanTeeth, double Fewest,
         if (obstacle is not null)
             return new(Blade.BladeId, obstacle.Code, obstacle.Detail);
         if (MeanTeeth < Fewest)
-            return new(Blade.BladeId, "fewer_than_wanted_teeth", Text.Of($"{MeanTeeth:0.0} mean teeth in the work, {Fewest:0} wanted."));
+            return new(Blade.BladeId, RejectionCodes.FewerThanWantedTeeth, Text.Of($"{MeanTeeth:0.0} mean teeth in the work, {Fewest:0} wanted."));
         if (MeanTeeth > Most)
-            return new(Blade.BladeId, "more_than_wanted_teeth", Text.Of($"{MeanTeeth:0.0} mean teeth in the work, at most {Most:0} wanted."));
+            return new(Blade.BladeId, RejectionCodes.MoreThanWantedTeeth, Text.Of($"{MeanTeeth:0.0} mean teeth in the work, at most {Most:0} wanted."));
         return Blade.MeanTeethPerInch > chosen.Blade.MeanTeethPerInch
-            ? new(Blade.BladeId, "coarser_blade_fits", $"Blade {chosen.Blade.BladeId} is coarser and has enough teeth in the work.")
-            : new(Blade.BladeId, "slower", $"Blade {chosen.Blade.BladeId} of the same pitch cuts no slower.");
+            ? new(Blade.BladeId, RejectionCodes.CoarserBladeFits, $"Blade {chosen.Blade.BladeId} is coarser and has enough teeth in the work.")
+            : new(Blade.BladeId, RejectionCodes.Slower, $"Blade {chosen.Blade.BladeId} of the same pitch cuts no slower.");
     }
 
     private static (int Class, double Key) RankOf(Blade blade, double mean, (double, double) wanted, (double, double) allowed)

@@ -3,7 +3,6 @@ using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
-using SawEngine.Core.Scheduling;
 using SawEngine.Core.Stock;
 using SawEngine.Core.Times;
 
@@ -92,14 +91,12 @@ internal sealed class SawSetting
         var cuts = SawCut.Of(laid);
         var planned = cuts.Select(cut => new PlannedCut(cut.Index, CuttingOf(cut.Face).CutSeconds, SwivelOf(cut.Face), cut.FreesPiece ? 1 : 0)).ToList();
         var time = BarTime.Of(Saw, planned, laid.Remainder.Length > Length.Zero, planned.Count == 0 ? Angle.Zero : planned[^1].Swivel);
-        var passes = cuts.Zip(time.Cycles, (cut, cycle) => new PassWork(cut, cycle, ShareOf(CuttingOf(cut.Face)))).ToList();
+        var passes = cuts.Zip(time.Cycles, (cut, cycle) => new PassWork(cut, cycle, CuttingOf(cut.Face).BladeLifeBillionths)).ToList();
         var endsWithBar = cuts.Count(cut => cut.FreesPiece) < laid.Cuts.Count;
         return new(laid, time.Load, passes, endsWithBar ? time.Remainder with { Unload = Saw.Times.UnloadSecondsPerPiece } : time.Remainder);
     }
 
     private Angle SwivelOf(EndCut face) => Lay.Of(face).WidthAngle;
-
-    private static long ShareOf(CutData cut) => (long)decimal.Ceiling(cut.BladeLifeShare * ScheduleSaw.FullBladeLife);
 
     private static SawSetting? Of(CuttingGroup group, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim, Lay lay, List<OrderLine> lines)
     {

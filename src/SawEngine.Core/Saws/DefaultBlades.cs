@@ -20,18 +20,25 @@ public static class DefaultBlades
     private static readonly (decimal Coarsest, decimal Finest)[] Pitches =
         [(0.75m, 1.25m), (1m, 1.4m), (1.4m, 2m), (2m, 3m), (3m, 4m), (4m, 6m), (5m, 8m), (6m, 10m), (8m, 12m), (10m, 14m)];
 
+    /// <summary>All usual blades: band by band from the narrowest, of each the coarsest first.</summary>
+    public static IReadOnlyList<CatalogBlade> Items { get; } =
+        [.. Bands.SelectMany(band => Pitches, (band, pitch) => new CatalogBlade(BladeOf(band.Width, band.Thickness, band.Kerf, pitch), CapacityOf(band.UpTo)))];
+
     /// <summary>The ten blades, coarsest first.</summary>
-    public static IReadOnlyList<Blade> For(SawCapacity capacity)
+    public static IReadOnlyList<Blade> For(SawCapacity capacity) =>
+        ByBand[Array.FindIndex(Bands, band => capacity.Largest.Millimeters <= band.UpTo)];
+
+    private static Blade[][] ByBand { get; } = [.. Items.Select(item => item.Blade).Chunk(Pitches.Length)];
+
+    private static Blade BladeOf(decimal width, decimal thickness, decimal kerf, (decimal Coarsest, decimal Finest) pitch) => new()
     {
-        var band = Bands.First(candidate => capacity.Largest.Millimeters <= candidate.UpTo);
-        return [.. Pitches.Select(pitch => new Blade
-        {
-            BladeId = string.Create(CultureInfo.InvariantCulture, $"{band.Width}x{band.Thickness}-{pitch.Coarsest}/{pitch.Finest}"),
-            Width = Length.FromMillimeters(band.Width),
-            Thickness = Length.FromMillimeters(band.Thickness),
-            Kerf = Length.FromMillimeters(band.Kerf),
-            CoarsestTeethPerInch = pitch.Coarsest,
-            FinestTeethPerInch = pitch.Finest,
-        })];
-    }
+        BladeId = string.Create(CultureInfo.InvariantCulture, $"{width}x{thickness}-{pitch.Coarsest}/{pitch.Finest}"),
+        Width = Length.FromMillimeters(width),
+        Thickness = Length.FromMillimeters(thickness),
+        Kerf = Length.FromMillimeters(kerf),
+        CoarsestTeethPerInch = pitch.Coarsest,
+        FinestTeethPerInch = pitch.Finest,
+    };
+
+    private static Length? CapacityOf(decimal millimeters) => millimeters == decimal.MaxValue ? null : Length.FromMillimeters(millimeters);
 }

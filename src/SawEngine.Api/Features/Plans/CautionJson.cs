@@ -1,5 +1,6 @@
 using SawEngine.Api.Wire;
 using SawEngine.Core;
+using SawEngine.Core.Cautions;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -21,4 +22,14 @@ public sealed record CautionJson
     /// <summary>How far the reference can be trusted.</summary>
     [KnownValues(typeof(Confidence))]
     public required string Confidence { get; init; }
+
+    /// <summary>A caution under its id.</summary>
+    public static CautionJson Of(string cautionId, Caution caution) => new()
+    {
+        CautionId = cautionId,
+        Code = caution.Code,
+        Detail = caution.Detail,
+        Reference = caution.Reference,
+        Confidence = WireEnum.Text(caution.Confidence),
+    };
 }

@@ -32,7 +32,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
             Nests = [.. plan.Nests.Select(Nest)],
             Unplaced = [.. plan.Unplaced.Select(Unplaced)],
             Unscheduled = [.. plan.Unscheduled.Select(job => new UnscheduledJson { JobId = job.JobId, Reason = job.Reason })],
-            Cautions = [.. plan.Cautions.Select(Caution)],
+            Cautions = [.. plan.Cautions.Select(planned => CautionJson.Of(planned.CautionId, planned.Caution))],
             Claims = Claims(),
             Defaults = mapping.Defaults,
             StoppedBy = WireEnum.Text(StoppedBy()),
@@ -125,12 +125,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         PowerKw = square.PowerKilowatts,
         PowerHp = _inches ? CustomaryUnits.Horsepower(square.PowerKilowatts) : null,
         LimitedBy = WireEnum.Text(square.LimitedBy),
-        TeethInWork = new()
-        {
-            Min = Rounded(square.TeethInWork.Min, 1),
-            Mean = Rounded(square.TeethInWork.Mean, 1),
-            Max = Rounded(square.TeethInWork.Max, 1),
-        },
+        TeethInWork = TeethInWorkJson.Of(square.TeethInWork),
         SecondsPerCut = square.CutSeconds,
         SecondsPerMiteredCut = mitered?.CutSeconds,
     };
@@ -209,15 +204,6 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         LineId = pieces.Piece.LineId,
         Quantity = pieces.Quantity,
         Reason = pieces.Reason,
-    };
-
-    private static CautionJson Caution(PlannedCaution planned) => new()
-    {
-        CautionId = planned.CautionId,
-        Code = planned.Caution.Code,
-        Detail = planned.Caution.Detail,
-        Reference = planned.Caution.Reference,
-        Confidence = WireEnum.Text(planned.Caution.Confidence),
     };
 
     private List<ClaimJson> Claims()

@@ -2,9 +2,7 @@ using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Wire;
-using SawEngine.Core;
 using SawEngine.Core.Planning;
-using SawEngine.Core.Quantities;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -37,38 +35,9 @@ public sealed record PlanMapping(
             Remnants = request.Shop.Remnants.ToRules(scale),
             Effort = request.Effort,
         };
-        return new(problem, clock, scale, [.. saws.SelectMany(saw => DefaultsOf(saw, scale))], AmbiguousGrades(request, materials));
+        return new(problem, clock, scale, saws.ToDefaults(scale), materials.AmbiguousGrades(GradesOf(request)));
     }
 
-    private static IEnumerable<DefaultJson> DefaultsOf(SawMapping saw, LengthScale scale) =>
-        saw.Defaults.OrderBy(value => value.Name, StringComparer.Ordinal).Select(value => ToJson(saw.Saw.SawId, value, scale));
-
-    private static DefaultJson ToJson(string sawId, DefaultValue value, LengthScale scale)
-    {
-        var isLength = value.Unit == "mm";
-        return new()
-        {
-            SawId = sawId,
-            Name = value.Name,
-            Value = isLength ? decimal.Round(scale.Write(Length.FromMillimeters(value.Value)), 6, MidpointRounding.ToEven) : value.Value,
-            Unit = isLength ? WireEnum.Text(scale.Unit) : value.Unit.Length == 0 ? null : value.Unit,
-            Source = value.Source,
-            Confidence = WireEnum.Text(value.Confidence),
-        };
-    }
-
-    private static List<WarningJson> AmbiguousGrades(PlanRequest request, Materials materials)
-    {
-        var warnings = new List<WarningJson>();
-        var names = request.Orders.SelectMany(order => order.Lines).Select(line => line.Grade).Concat(request.Stock.Select(item => item.Grade));
-        foreach (var name in names.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
-        {
-            if (materials.GradeMatch(name) is { IsAmbiguous: true } match)
-            {
-                var others = string.Join(", ", match.Alternatives.Select(grade => grade.Designation));
-                warnings.Add(new() { Code = WarningCode.AmbiguousGrade, Detail = $"{name} names several conditions; the hardest is taken, {match.Grade.Designation}, not {others}." });
-            }
-        }
-        return warnings;
-    }
+    private static IEnumerable<string> GradesOf(PlanRequest request) =>
+        request.Orders.SelectMany(order => order.Lines).Select(line => line.Grade).Concat(request.Stock.Select(item => item.Grade));
 }

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using SawEngine.Core.CuttingData;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -16,4 +17,12 @@ public sealed record TeethInWorkJson
     /// <summary>In the longest run of material.</summary>
     [Range(0, int.MaxValue)]
     public required decimal Max { get; init; }
+
+    /// <summary>The teeth to 0.1, half to even.</summary>
+    public static TeethInWorkJson Of(TeethInWork teeth) => new()
+    {
+        Min = decimal.Round(teeth.Min, 1, MidpointRounding.ToEven),
+        Mean = decimal.Round(teeth.Mean, 1, MidpointRounding.ToEven),
+        Max = decimal.Round(teeth.Max, 1, MidpointRounding.ToEven),
+    };
 }

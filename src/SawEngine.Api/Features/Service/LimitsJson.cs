@@ -22,6 +22,8 @@ public sealed record LimitsJson
         PlanSaws = Wire.PlanLimits.Saws,
         PlanBlades = Wire.PlanLimits.Blades,
         PlanCalendars = Wire.PlanLimits.Calendars,
+        Cuts = Wire.CuttingDataLimits.Cuts,
+        CutsOnSaws = Wire.CuttingDataLimits.CutsOnSaws,
         TotalQuantity = Wire.Limits.TotalQuantity,
         StockQuantity = Wire.Limits.StockQuantity,
         Length = Wire.Limits.Length,
@@ -86,6 +88,14 @@ public sealed record LimitsJson
     /// <summary>Most calendars of a plan.</summary>
     [Range(1, 100_000_000)]
     public required int PlanCalendars { get; init; }
+
+    /// <summary>Most cuts of a request for cutting data.</summary>
+    [Range(1, 100_000_000)]
+    public required int Cuts { get; init; }
+
+    /// <summary>Most cuts of a request for cutting data, each times the saws that it is compared on. A corner of an outline counts a tenth.</summary>
+    [Range(1, 100_000_000)]
+    public required int CutsOnSaws { get; init; }
 
     /// <summary>Most pieces in a request, all quantities together.</summary>
     [Range(1, 100_000_000)]

@@ -62,6 +62,20 @@ public sealed class Materials
             : listed;
     }
 
+    /// <summary>A warning for each of the names that stands for several grades, in ordinal order.</summary>
+    public IReadOnlyList<WarningJson> AmbiguousGrades(IEnumerable<string> names) =>
+    [
+        .. names.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)
+            .Select(name => (Name: name, Match: GradeMatch(name)!))
+            .Where(named => named.Match.IsAmbiguous)
+            .Select(named => new WarningJson
+            {
+                Code = WarningCode.AmbiguousGrade,
+                Detail = $"{named.Name} names several conditions; the hardest is taken, {named.Match.Grade.Designation}, not "
+                    + $"{string.Join(", ", named.Match.Alternatives.Select(grade => grade.Designation))}.",
+            }),
+    ];
+
     /// <summary>A sentence that names the sections nearest to an unknown one.</summary>
     public string NearestSections(string name) => Suggestion(name, _ownSections.Keys, SectionCatalog.Standard.Nearest);
 

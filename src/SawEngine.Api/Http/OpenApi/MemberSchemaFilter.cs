@@ -51,7 +51,7 @@ internal sealed class MemberSchemaFilter : ISchemaFilter
         {
             if (property.Get?.Invoke(initial) is not { } value)
                 continue;
-            if (initial is OperationResponse)
+            if (initial is VersionedResponse)
                 (schema.Required ??= new SortedSet<string>(StringComparer.Ordinal)).Add(property.Name);
             else if (value is string or ValueType)
                 WriteDefault(schema.Properties![property.Name], JsonSerializer.SerializeToNode(value, property.PropertyType, WireJson.Options));

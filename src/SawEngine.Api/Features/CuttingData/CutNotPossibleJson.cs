@@ -1,0 +1,28 @@
+using SawEngine.Api.Wire;
+using SawEngine.Core.CuttingData;
+using SawEngine.Core.Saws;
+using SawEngine.Core.Scheduling;
+
+namespace SawEngine.Api.Features.CuttingData;
+
+/// <summary>A saw that cannot make a cut.</summary>
+public sealed record CutNotPossibleJson
+{
+    /// <summary>Cut.</summary>
+    public required string CutId { get; init; }
+
+    /// <summary>Saw.</summary>
+    public required string SawId { get; init; }
+
+    /// <summary>Why, for a program.</summary>
+    [KnownValues(
+        SawFit.Capacity, SawFit.MiterRange, SawFit.MiterPlane, SawFit.CompoundMiter, ObstacleCodes.NoBlade, ObstacleCodes.TooFewTeeth,
+        ObstacleCodes.BladeNotOnSaw, ObstacleCodes.NotEnoughPower, ObstacleCodes.TakesTooLong, ObstacleCodes.NoMaterial, UnscheduledReason.CutExceedsBladeLife)]
+    public required string Reason { get; init; }
+
+    /// <summary>Why, for a person.</summary>
+    public required string Detail { get; init; }
+
+    /// <summary>The caller's marks on the cut, unchanged.</summary>
+    public IReadOnlyDictionary<string, string>? Attributes { get; init; }
+}

@@ -1,0 +1,160 @@
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Plans;
+using SawEngine.Api.Features.ReferenceData;
+using SawEngine.Api.Features.Shop;
+using SawEngine.Api.Features.Stock;
+using SawEngine.Api.Operations;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Cautions;
+using SawEngine.Core.CuttingData;
+using SawEngine.Core.Grades;
+using SawEngine.Core.Saws;
+
+namespace SawEngine.Api.Features.CuttingData;
+
+/// <summary>Compares the saws for each cut and writes what comes out in the units of the request; the rules have passed.</summary>
+internal sealed class CuttingDataAnswer
+{
+    /// <summary>Every cut can be made.</summary>
+    public const string Complete = "complete";
+
+    /// <summary>Some cuts can be made.</summary>
+    public const string Partial = "partial";
+
+    /// <summary>No cut can be made.</summary>
+    public const string None = "none";
+
+    private readonly CuttingDataRequest _request;
+    private readonly LengthScale _scale;
+    private readonly Materials _materials;
+    private readonly IReadOnlyList<SawMapping> _saws;
+    private readonly bool _inches;
+
+    public CuttingDataAnswer(CuttingDataRequest request)
+    {
+        _request = request;
+        _scale = new(request.LengthUnit);
+        _materials = new(request.Sections, request.Grades, _scale);
+        _saws = request.Shop.ToSaws(_scale);
+        _inches = request.LengthUnit == LengthUnit.In;
+    }
+
+    public CuttingDataResponse Write(OperationContext context)
+    {
+        var compared = _request.Cuts.OrderBy(cut => cut.CutId, StringComparer.Ordinal).Select(cut => new ComparedCut(cut, Compare(cut))).ToList();
+        var possible = compared.Count(cut => cut.Comparison.Possible.Count > 0);
+        var cautions = CautionIds(compared);
+        context.Warnings.AddRange(_materials.AmbiguousGrades(_request.Cuts.Select(cut => cut.Grade)));
+        context.Warnings.AddRange(compared.SelectMany(WarningsOf));
+        return new()
+        {
+            RequestDigest = context.RequestDigest,
+            LengthUnit = WireEnum.Text(_request.LengthUnit),
+            Status = possible == compared.Count ? Complete : possible > 0 ? Partial : None,
+            Results = [.. compared.SelectMany(cut => ResultsOf(cut, cautions))],
+            NotPossible = [.. compared.SelectMany(NotPossible)],
+            Grades = [.. GradesOf(compared).Select(GradeItemJson.Of)],
+            Cautions = [.. cautions.Select(caution => CautionJson.Of(caution.Value, caution.Key))],
+            Defaults = _saws.ToDefaults(_scale),
+            Warnings = context.Warnings,
+            Timing = new() { TotalMs = context.ElapsedMs },
+        };
+    }
+
+    private CutComparison Compare(WantedCutJson cut)
+    {
+        var saws = _saws.Select(mapped => mapped.Saw).Where(saw => cut.SawIds?.Contains(saw.SawId, StringComparer.Ordinal) ?? true);
+        return CutComparison.Of(_materials.Section(cut.Section)!, _materials.Grade(cut.Grade)!, cut.Face.ToEndCut(), saws, cut.BladeId);
+    }
+
+    /// <summary>Each caution once, under ids in the order of code and text.</summary>
+    private static OrderedDictionary<Caution, string> CautionIds(List<ComparedCut> compared)
+    {
+        var ids = new OrderedDictionary<Caution, string>();
+        var distinct = compared.SelectMany(cut => cut.Comparison.Possible).SelectMany(onSaw => onSaw.Cautions).Distinct();
+        foreach (var caution in distinct.OrderBy(caution => caution.Code, StringComparer.Ordinal).ThenBy(caution => caution.Detail, StringComparer.Ordinal))
+            ids.Add(caution, $"C{ids.Count + 1}");
+        return ids;
+    }
+
+    private IEnumerable<Grade> GradesOf(List<ComparedCut> compared) => compared
+        .Where(cut => cut.Comparison.Possible.Count > 0)
+        .Select(cut => _materials.Grade(cut.Wanted.Grade)!)
+        .DistinctBy(grade => grade.Designation)
+        .OrderBy(grade => grade.Designation, StringComparer.Ordinal);
+
+    private IEnumerable<CutResultJson> ResultsOf(ComparedCut cut, OrderedDictionary<Caution, string> cautions) =>
+        cut.Comparison.Possible.Select((onSaw, i) => Result(cut.Wanted, onSaw, i + 1, [.. cautions.Where(known => onSaw.Cautions.Contains(known.Key)).Select(known => known.Value)]));
+
+    private CutResultJson Result(WantedCutJson wanted, CutOnSaw onSaw, int rank, IReadOnlyList<string> cautionIds)
+    {
+        var (data, blade) = (onSaw.Data, onSaw.Choice.Blade);
+        return new()
+        {
+            CutId = wanted.CutId,
+            SawId = onSaw.Saw.SawId,
+            Rank = rank,
+            Section = _materials.Section(wanted.Section)!.Designation,
+            Grade = _materials.Grade(wanted.Grade)!.Designation,
+            BladeId = blade.BladeId,
+            TeethPerInch = TeethPerInch(blade),
+            Kerf = _scale.Write(blade.Kerf),
+            QuarterTurns = onSaw.Choice.Lay.QuarterTurns,
+            BladeSpeedMPerMin = data.BladeSpeed.MetersPerMinute,
+            BladeSpeedFtPerMin = _inches ? CustomaryUnits.FeetPerMinute(data.BladeSpeed.MetersPerMinute) : null,
+            CuttingRateCm2PerMin = data.CuttingRate.SquareCentimetersPerMinute,
+            CuttingRateIn2PerMin = _inches ? CustomaryUnits.SquareInchesPerMinute(data.CuttingRate.SquareCentimetersPerMinute) : null,
+            BladeFeedMmPerMin = data.BladeFeedMillimetersPerMinute,
+            BladeFeedInPerMin = _inches ? CustomaryUnits.InchesPerMinute(data.BladeFeedMillimetersPerMinute) : null,
+            PowerKw = data.PowerKilowatts,
+            PowerHp = _inches ? CustomaryUnits.Horsepower(data.PowerKilowatts) : null,
+            LimitedBy = WireEnum.Text(data.LimitedBy),
+            TeethInWork = TeethInWorkJson.Of(data.TeethInWork),
+            AreaMm2 = data.CutArea.SquareMillimeters,
+            AreaIn2 = _inches ? CustomaryUnits.SquareInches(data.CutArea.SquareMillimeters) : null,
+            SecondsPerCut = data.CutSeconds,
+            BladeLifeM2 = SourcedValueJson.Of(data.BladeLifeSquareMeters, life => life),
+            BladeLifeShare = data.BladeLifeBillionths / 1_000_000_000m,
+            CutsPerBlade = data.CutsPerBlade,
+            BladesNeeded = (int)((wanted.Quantity + data.CutsPerBlade - 1) / data.CutsPerBlade),
+            Factors = [.. data.Factors.Select(Factor)],
+            RejectedBlades = [.. onSaw.Choice.Rejected.Select(Rejected)],
+            CautionIds = cautionIds,
+            Attributes = wanted.Attributes,
+        };
+    }
+
+    private static decimal[] TeethPerInch(Blade blade) => blade.CoarsestTeethPerInch == blade.FinestTeethPerInch
+        ? [blade.CoarsestTeethPerInch]
+        : [blade.CoarsestTeethPerInch, blade.FinestTeethPerInch];
+
+    private static CutFactorJson Factor(AppliedFactor factor) => new()
+    {
+        Name = factor.Code,
+        Value = factor.Value,
+        Source = factor.Source,
+        Confidence = WireEnum.Text(factor.Confidence),
+    };
+
+    private static RejectedBladeJson Rejected(RejectedBlade rejected) => new()
+    {
+        BladeId = rejected.BladeId,
+        Reason = rejected.Code,
+        Detail = rejected.Detail,
+    };
+
+    private static IEnumerable<CutNotPossibleJson> NotPossible(ComparedCut cut) => cut.Comparison.Refused.Select(refusal => new CutNotPossibleJson
+    {
+        CutId = cut.Wanted.CutId,
+        SawId = refusal.SawId,
+        Reason = refusal.Obstacle.Code,
+        Detail = refusal.Obstacle.Detail,
+        Attributes = cut.Wanted.Attributes,
+    });
+
+    private static IEnumerable<WarningJson> WarningsOf(ComparedCut cut) => cut.Comparison.Possible.SelectMany(
+        onSaw => onSaw.Data.Warnings,
+        (onSaw, warning) => new WarningJson { Code = warning.Code, CutId = cut.Wanted.CutId, SawId = onSaw.Saw.SawId, Detail = warning.Detail });
+
+    private sealed record ComparedCut(WantedCutJson Wanted, CutComparison Comparison);
+}

@@ -1,0 +1,40 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Wire;
+
+namespace SawEngine.Api.Features.CuttingData;
+
+/// <summary>A cut, and how many there are of it.</summary>
+public sealed record WantedCutJson
+{
+    /// <summary>Id of the cut, unique.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public required string CutId { get; init; }
+
+    /// <summary>Id of one of the request's own sections, or a designation of the catalog.</summary>
+    [MinLength(1), MaxLength(Limits.TextLength)]
+    public required string Section { get; init; }
+
+    /// <summary>Id of one of the request's own grades, or a designation of the catalog.</summary>
+    [MinLength(1), MaxLength(Limits.TextLength)]
+    public required string Grade { get; init; }
+
+    /// <summary>The face that the cut makes.</summary>
+    public EndCutJson Face { get; init; } = new();
+
+    /// <summary>Saws to compare, each once; all of the shop where absent.</summary>
+    [MinLength(1), MaxLength(PlanLimits.Saws)]
+    public IReadOnlyList<string>? SawIds { get; init; }
+
+    /// <summary>The blade to cut with; the engine takes the best of each saw where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? BladeId { get; init; }
+
+    /// <summary>How many cuts, for the number of blades.</summary>
+    [Range(1, Limits.TotalQuantity)]
+    public int Quantity { get; init; } = 1;
+
+    /// <summary>Free marks of the caller, which come back unchanged.</summary>
+    [MaxLength(Limits.Attributes)]
+    public IReadOnlyDictionary<string, string>? Attributes { get; init; }
+}
