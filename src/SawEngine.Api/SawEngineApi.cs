@@ -1,7 +1,9 @@
 using SawEngine.Api.Features.CuttingData;
+using SawEngine.Api.Features.Estimates;
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Features.ReferenceData;
+using SawEngine.Api.Features.Schedules;
 using SawEngine.Api.Features.Service;
 using SawEngine.Api.Http;
 using SawEngine.Api.Http.Logging;
@@ -21,7 +23,9 @@ public static partial class SawEngineApi
     public static IReadOnlyList<Operation> Operations(INester nester) =>
     [
         new PlanOperation(nester, new DispatchScheduler()),
+        new EstimateOperation(nester, new DispatchScheduler()),
         new NestOperation(nester, Catalogs.Standard),
+        new ScheduleOperation(new DispatchScheduler()),
         new CuttingDataOperation(),
     ];
 

@@ -69,6 +69,7 @@ public static class FaultCode
     public const string BreaksOverlap = "breaks_overlap";
     public const string DowntimeEndsBeforeItBegins = "downtime_ends_before_it_begins";
     public const string DateOutOfRange = "date_out_of_range";
+    public const string QuantitiesNotAscending = "quantities_not_ascending";
     public const string InvalidCurrency = "invalid_currency";
     public const string UnknownTimeZone = "unknown_time_zone";
 }

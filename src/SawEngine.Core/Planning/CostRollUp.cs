@@ -13,6 +13,7 @@ namespace SawEngine.Core.Planning;
 internal sealed class CostRollUp(PlanProblem problem)
 {
     private const decimal Cent = 0.01m;
+    private const decimal Tenth = 0.1m;
     private const decimal SecondsPerHour = 3600m;
     private const decimal Million = 1_000_000m;
 
@@ -43,6 +44,14 @@ internal sealed class CostRollUp(PlanProblem problem)
         return Enumerable.Range(0, lines.Count).ToDictionary(
             i => lines[i].Key,
             i => new LineCost(new(material[i]), new(machine[i]), new(labor[i]), new(blade[i]), new(handling[i])));
+    }
+
+    /// <summary>The seconds by line, set-ups included, to tenths; by largest remainders, so that the lines add up to the jobs.</summary>
+    public IReadOnlyDictionary<PieceRef, decimal> Seconds()
+    {
+        var lines = shares.ToList();
+        var seconds = LargestRemainder.Round(lines.Select(line => line.Value.Seconds).ToList(), Tenth);
+        return Enumerable.Range(0, lines.Count).ToDictionary(i => lines[i].Key, i => seconds[i]);
     }
 
     private static decimal[] Rounded(List<KeyValuePair<PieceRef, Share>> lines, Func<Share, decimal> kind) =>
@@ -82,6 +91,7 @@ internal sealed class CostRollUp(PlanProblem problem)
     private void AddTime(PieceRef piece, Saw saw, decimal seconds)
     {
         var share = Of(piece);
+        share.Seconds += seconds;
         share.Machine += saw.MachineCostPerHour.Amount * seconds / SecondsPerHour;
         share.Labor += problem.Rates.LaborCostPerHour.Amount * seconds / SecondsPerHour;
     }
@@ -93,10 +103,12 @@ internal sealed class CostRollUp(PlanProblem problem)
         return share;
     }
 
-    /// <summary>Unrounded costs of one line.</summary>
+    /// <summary>Unrounded costs and time of one line.</summary>
     private sealed class Share
     {
         public long MaterialMicros { get; set; }
+
+        public decimal Seconds { get; set; }
 
         public decimal Machine { get; set; }
 

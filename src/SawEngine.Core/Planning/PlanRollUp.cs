@@ -78,21 +78,23 @@ internal sealed class PlanRollUp(
 
     private List<PlannedOrder> OrdersOf(IReadOnlyList<PlannedLayout> layouts)
     {
-        var costs = CostsOf();
+        var rollUp = CostsOf();
+        var (costs, seconds) = (rollUp.Round(), rollUp.Seconds());
         var cuts = layouts.Where(layout => scheduled.ContainsKey(layout.JobId))
             .SelectMany(layout => layout.Layout.Cuts.Select(cut => (cut.Piece, layout.JobId, layout.Layout.Repeat)))
             .ToLookup(cut => cut.Piece);
-        return problem.Orders.Select(order => OrderOf(order, cuts, costs)).ToList();
+        return problem.Orders.Select(OrderOf).ToList();
 
-        PlannedOrder OrderOf(SalesOrder order, ILookup<PieceRef, (PieceRef Piece, string JobId, int Repeat)> cutsOf, IReadOnlyDictionary<PieceRef, LineCost> costOf)
+        PlannedOrder OrderOf(SalesOrder order)
         {
             var lines = order.Lines.Select(line => new PlannedLine
             {
                 Line = line,
-                Planned = cutsOf[line.Ref].Sum(cut => cut.Repeat),
-                Finish = cutsOf[line.Ref].Select(cut => (long?)scheduled[cut.JobId].Finish).Max(),
-                JobIds = cutsOf[line.Ref].Select(cut => cut.JobId).Distinct().Order(StringComparer.Ordinal).ToList(),
-                Cost = costOf.GetValueOrDefault(line.Ref, LineCost.None),
+                Planned = cuts[line.Ref].Sum(cut => cut.Repeat),
+                Finish = cuts[line.Ref].Select(cut => (long?)scheduled[cut.JobId].Finish).Max(),
+                JobIds = cuts[line.Ref].Select(cut => cut.JobId).Distinct().Order(StringComparer.Ordinal).ToList(),
+                Seconds = seconds.GetValueOrDefault(line.Ref),
+                Cost = costs.GetValueOrDefault(line.Ref, LineCost.None),
             }).ToList();
             var finish = lines.Max(line => line.Finish);
             var late = finish is { } done && order.Due is { } due ? Math.Max(0, done - (long)Math.Floor((due - problem.PlanStart).TotalSeconds)) : 0;
@@ -100,7 +102,7 @@ internal sealed class PlanRollUp(
         }
     }
 
-    private IReadOnlyDictionary<PieceRef, LineCost> CostsOf()
+    private CostRollUp CostsOf()
     {
         var costs = new CostRollUp(problem);
         foreach (var job in jobs.Where(job => scheduled.ContainsKey(job.JobId)))
@@ -109,7 +111,7 @@ internal sealed class PlanRollUp(
             var setting = SettingOf(job, onSaw);
             costs.Add(setting.Saw, setting.Blade, job.OnSaw[onSaw.SawId], onSaw.SetUps.Sum(setUp => setUp.Finish - setUp.Start));
         }
-        return costs.Round();
+        return costs;
     }
 
     private List<PlannedNest> NestsOf(IReadOnlyList<PlannedLayout> layouts)

@@ -18,6 +18,9 @@ public sealed record PlannedLine
     /// <summary>The jobs that cut it, by id.</summary>
     public required IReadOnlyList<string> JobIds { get; init; }
 
+    /// <summary>Saw time of its planned pieces in seconds, set-ups included, to tenths.</summary>
+    public decimal Seconds { get; init; }
+
     /// <summary>What its planned pieces cost.</summary>
     public required LineCost Cost { get; init; }
 }

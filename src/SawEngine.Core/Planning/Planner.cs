@@ -22,7 +22,7 @@ public sealed class Planner(INester nester, IScheduler scheduler)
         var unplaced = problem.Orders.SelectMany(order => order.Lines)
             .Select(line => new GroupNest(new(line.Section!, line.Grade!, [line]), null, [], [new(line.Ref, line.Quantity, UnplacedReason.NotVerified)], 0, 0))
             .ToList();
-        var plan = new PlanRollUp(problem, unplaced, [], [], ScheduleStage.Nothing).Plan();
+        var plan = new PlanRollUp(problem, unplaced, [], [], Schedule.Nothing).Plan();
         return plan with
         {
             Warnings = [.. violations.Select(violation => new Warning(UnplacedReason.NotVerified, $"{violation.Code}: {violation.Detail}"))],

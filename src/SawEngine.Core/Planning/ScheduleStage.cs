@@ -1,4 +1,3 @@
-using SawEngine.Core.Quantities;
 using SawEngine.Core.Scheduling;
 
 namespace SawEngine.Core.Planning;
@@ -8,39 +7,16 @@ internal sealed class ScheduleStage(PlanProblem problem, IScheduler scheduler, C
 {
     private const decimal Micros = 1_000_000m;
 
-    /// <summary>A schedule of no jobs.</summary>
-    public static Schedule Nothing { get; } = new() { Jobs = [], Unscheduled = [], CostMicros = 0, BoundMicros = 0, Rule = "none" };
-
     public Schedule Run(IReadOnlyList<JobDraft> jobs)
     {
         var scheduleProblem = new ScheduleProblem
         {
-            Saws = problem.Saws.Select(SawOf).ToList(),
+            Saws = problem.Saws.Select(saw => ScheduleSaw.Of(saw.Saw, saw.Windows)).ToList(),
             Jobs = jobs.Select(JobOf).OrderBy(job => job.JobId, StringComparer.Ordinal).ToList(),
             Deliveries = DeliveriesOf(jobs),
         };
-        var schedule = scheduler.Solve(scheduleProblem, problem.Effort, cancellation);
-        return ScheduleVerifier.Verify(scheduleProblem, schedule).Count == 0
-            ? schedule
-            : Nothing with { Unscheduled = scheduleProblem.Jobs.Select(job => new UnscheduledJob(job.JobId, UnscheduledReason.NotVerified)).ToList() };
+        return new VerifiedScheduler(scheduler).Solve(scheduleProblem, problem.Effort, cancellation);
     }
-
-    private static ScheduleSaw SawOf(PlanSaw planSaw)
-    {
-        var saw = planSaw.Saw;
-        var mounted = saw.Blades.FirstOrDefault(blade => string.Equals(blade.BladeId, saw.MountedBladeId, StringComparison.Ordinal));
-        return new()
-        {
-            SawId = saw.SawId,
-            Windows = planSaw.Windows,
-            InitialState = new(null, null, saw.MountedBladeId),
-            SetUpTimes = new(
-                WholeSeconds(saw.Times.SectionSetUpSeconds), WholeSeconds(saw.Times.GradeGroupSetUpSeconds), WholeSeconds(saw.Times.BladeChangeSeconds)),
-            RemainingBladeLife = (long)decimal.Floor((mounted?.RemainingLife ?? 1m) * ScheduleSaw.FullBladeLife),
-        };
-    }
-
-    private static long WholeSeconds(decimal seconds) => (long)decimal.Ceiling(seconds);
 
     private ScheduleJob JobOf(JobDraft job) => new()
     {
@@ -54,10 +30,8 @@ internal sealed class ScheduleStage(PlanProblem problem, IScheduler scheduler, C
         SawId = setting.Saw.SawId,
         SetUp = new(setting.Group.Section.Designation, setting.Group.Grade.Group, setting.Blade.BladeId),
         Steps = StepsOf(job.OnSaw[setting.Saw.SawId]),
-        CostMicrosPerSecond = MicrosPerSecond(setting.Saw.MachineCostPerHour + problem.Rates.LaborCostPerHour),
+        CostMicrosPerSecond = JobOption.MicrosPerSecond(setting.Saw.MachineCostPerHour + problem.Rates.LaborCostPerHour),
     };
-
-    private static long MicrosPerSecond(Money perHour) => (long)decimal.Floor(perHour.Amount * Micros / 3600m);
 
     /// <summary>The steps between which a saw may stand still: loading a bar, each pass of the blade with what belongs to it, putting the remainder away.</summary>
     private static List<StepRun> StepsOf(IReadOnlyList<BarWork> bars)

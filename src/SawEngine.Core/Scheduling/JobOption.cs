@@ -1,3 +1,4 @@
+using SawEngine.Core.Quantities;
 using SawEngine.Core.SetUps;
 
 namespace SawEngine.Core.Scheduling;
@@ -31,4 +32,7 @@ public sealed record JobOption
             return sum;
         }
     }
+
+    /// <summary>An hourly cost in millionths of the currency per second, rounded down.</summary>
+    public static long MicrosPerSecond(Money perHour) => (long)decimal.Floor(perHour.Amount * 1_000_000m / 3600m);
 }

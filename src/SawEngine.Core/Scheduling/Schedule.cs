@@ -3,6 +3,9 @@ namespace SawEngine.Core.Scheduling;
 /// <summary>Which job runs on which saw, in what order and when.</summary>
 public sealed record Schedule
 {
+    /// <summary>A schedule of no jobs.</summary>
+    public static Schedule Nothing { get; } = new() { Jobs = [], Unscheduled = [], CostMicros = 0, BoundMicros = 0, Rule = "none" };
+
     /// <summary>The jobs, by saw id and sequence.</summary>
     public required IReadOnlyList<ScheduledJob> Jobs { get; init; }
 

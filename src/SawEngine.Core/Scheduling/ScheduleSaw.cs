@@ -1,3 +1,4 @@
+using SawEngine.Core.Saws;
 using SawEngine.Core.SetUps;
 
 namespace SawEngine.Core.Scheduling;
@@ -22,4 +23,21 @@ public sealed record ScheduleSaw
 
     /// <summary>The life of a new blade in billionths.</summary>
     public const long FullBladeLife = 1_000_000_000;
+
+    /// <summary>A saw as it stands at the start of the plan: section and grade group in it are unknown.</summary>
+    public static ScheduleSaw Of(Saw saw, IReadOnlyList<TimeWindow> windows)
+    {
+        var mounted = saw.Blades.FirstOrDefault(blade => string.Equals(blade.BladeId, saw.MountedBladeId, StringComparison.Ordinal));
+        return new()
+        {
+            SawId = saw.SawId,
+            Windows = windows,
+            InitialState = new(null, null, saw.MountedBladeId),
+            SetUpTimes = new(
+                WholeSeconds(saw.Times.SectionSetUpSeconds), WholeSeconds(saw.Times.GradeGroupSetUpSeconds), WholeSeconds(saw.Times.BladeChangeSeconds)),
+            RemainingBladeLife = (long)decimal.Floor((mounted?.RemainingLife ?? 1m) * FullBladeLife),
+        };
+    }
+
+    private static long WholeSeconds(decimal seconds) => (long)decimal.Ceiling(seconds);
 }

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using SawEngine.Core.Times;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -36,4 +37,17 @@ public sealed record JobSecondsJson
     /// <summary>Sum of the parts.</summary>
     [Range(0, int.MaxValue)]
     public required decimal Total { get; init; }
+
+    /// <summary>Times by what they are spent on.</summary>
+    public static JobSecondsJson Of(long setUpSeconds, TimeParts time) => new()
+    {
+        SetUp = setUpSeconds,
+        Load = time.Load,
+        Cut = time.Cut,
+        Cycle = time.Index + time.Clamp + time.Approach,
+        AngleChange = time.Swivel == 0 ? null : time.Swivel,
+        Unload = time.Unload,
+        Remainder = time.Remainder,
+        Total = setUpSeconds + time.Total,
+    };
 }

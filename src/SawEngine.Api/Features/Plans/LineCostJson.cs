@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Wire;
+using SawEngine.Core.Costs;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -29,4 +30,15 @@ public sealed record LineCostJson
     /// <summary>Sum of the parts.</summary>
     [Range(-Limits.Amount, Limits.Amount)]
     public required decimal Total { get; init; }
+
+    /// <summary>A cost by kind.</summary>
+    public static LineCostJson Of(LineCost cost, bool stockIsCosted) => new()
+    {
+        Material = stockIsCosted ? cost.Material.Amount : null,
+        Machine = cost.Machine.Amount,
+        Labor = cost.Labor.Amount,
+        Blade = cost.Blade.Amount,
+        Handling = cost.Handling.Amount,
+        Total = cost.Total.Amount,
+    };
 }

@@ -30,7 +30,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
             Jobs = [.. plan.Jobs.Select(Job)],
             Layouts = [.. plan.Layouts.Select(Layout)],
             Nests = [.. plan.Nests.Select(Nest)],
-            Unplaced = [.. plan.Unplaced.Select(Unplaced)],
+            Unplaced = [.. plan.Unplaced.Select(UnplacedLineJson.Of)],
             Unscheduled = [.. plan.Unscheduled.Select(job => new UnscheduledJson { JobId = job.JobId, Reason = job.Reason })],
             Cautions = [.. plan.Cautions.Select(planned => CautionJson.Of(planned.CautionId, planned.Caution))],
             Claims = Claims(),
@@ -77,16 +77,8 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         Planned = line.Planned,
         Finish = At(line.Finish),
         JobIds = line.JobIds,
-        Cost = new()
-        {
-            Material = mapping.Problem.StockIsCosted ? line.Cost.Material.Amount : null,
-            Machine = line.Cost.Machine.Amount,
-            Labor = line.Cost.Labor.Amount,
-            Blade = line.Cost.Blade.Amount,
-            Handling = line.Cost.Handling.Amount,
-            Total = line.Cost.Total.Amount,
-        },
-        CostPerPiece = line.Planned == 0 ? null : Rounded(line.Cost.Total.Amount / line.Planned, 2),
+        Cost = LineCostJson.Of(line.Cost, mapping.Problem.StockIsCosted),
+        CostPerPiece = line.CostPerPiece(),
         Attributes = asked.Attributes,
     };
 
@@ -99,18 +91,12 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         QuarterTurns = job.Lay.QuarterTurns,
         Grade = job.Grade,
         BladeId = job.BladeId,
-        SetUps = [.. job.Scheduled.SetUps.Select(setUp => new SetUpJson
-        {
-            Kind = setUp.Kind,
-            Start = mapping.Clock.At(setUp.Start),
-            Finish = mapping.Clock.At(setUp.Finish),
-            Resource = "operator",
-        })],
+        SetUps = job.Scheduled.ToSetUps(mapping.Clock),
         Start = mapping.Clock.At(job.Scheduled.Start),
         Finish = mapping.Clock.At(job.Scheduled.Finish),
-        Work = [.. job.Scheduled.Work.Select(span => new WorkSpanJson { Start = mapping.Clock.At(span.Start), Finish = mapping.Clock.At(span.Finish) })],
+        Work = job.Scheduled.ToWork(mapping.Clock),
         Cutting = Cutting(job.Square, job.Mitered),
-        Seconds = Seconds(job),
+        Seconds = JobSecondsJson.Of(job.SetUpSeconds, job.Time),
         CautionIds = job.CautionIds,
     };
 
@@ -128,18 +114,6 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         TeethInWork = TeethInWorkJson.Of(square.TeethInWork),
         SecondsPerCut = square.CutSeconds,
         SecondsPerMiteredCut = mitered?.CutSeconds,
-    };
-
-    private static JobSecondsJson Seconds(PlannedJob job) => new()
-    {
-        SetUp = job.SetUpSeconds,
-        Load = job.Time.Load,
-        Cut = job.Time.Cut,
-        Cycle = job.Time.Index + job.Time.Clamp + job.Time.Approach,
-        AngleChange = job.Time.Swivel == 0 ? null : job.Time.Swivel,
-        Unload = job.Time.Unload,
-        Remainder = job.Time.Remainder,
-        Total = job.SetUpSeconds + job.Time.Total,
     };
 
     private LayoutJson Layout(PlannedLayout layout) => new()
@@ -196,14 +170,6 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
             Gap = Math.Min(1m, decimal.Ceiling(nest.Gap * 1_000_000m) / 1_000_000m),
         },
         StoppedBy = WireEnum.Text(nest.StoppedBy),
-    };
-
-    private static UnplacedLineJson Unplaced(UnplacedPieces pieces) => new()
-    {
-        OrderId = pieces.Piece.OrderId,
-        LineId = pieces.Piece.LineId,
-        Quantity = pieces.Quantity,
-        Reason = pieces.Reason,
     };
 
     private List<ClaimJson> Claims()

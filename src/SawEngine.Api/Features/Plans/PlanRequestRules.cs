@@ -11,23 +11,11 @@ namespace SawEngine.Api.Features.Plans;
 /// <summary>Rules of a request for a plan that bounds on its members cannot state.</summary>
 public sealed class PlanRequestRules : AbstractValidator<PlanRequest>
 {
-    private const int FirstYear = 2000;
-    private const int LastYear = 2199;
-    private const int CurrencyLetters = 3;
-
     public PlanRequestRules()
     {
-        RuleFor(request => request.Currency)
-            .Must(currency => currency is null || (currency.Length == CurrencyLetters && currency.All(char.IsAsciiLetterUpper)))
-            .WithFault(FaultCode.InvalidCurrency, "Must be three upper-case letters of ISO 4217, such as EUR.");
-        RuleFor(request => request.TimeZone).Custom((zone, context) =>
-        {
-            if (zone is not null && !PlanClock.IsZone(zone))
-                context.Fault("", FaultCode.UnknownTimeZone, $"{Quoted.Text(zone)} is not a time zone of the IANA list, such as Europe/Vienna.{NearestName.Question(zone, PlanClock.Zones)}");
-        });
-        RuleFor(request => request.PlanStart)
-            .Must(start => start.Year is >= FirstYear and <= LastYear)
-            .WithFault(FaultCode.DateOutOfRange, $"Must lie between the years {FirstYear} and {LastYear}.");
+        RuleFor(request => request.Currency).IsCurrency();
+        RuleFor(request => request.TimeZone).IsTimeZone();
+        RuleFor(request => request.PlanStart).IsPlanStart();
         this.Unique(request => request.Orders, order => order.OrderId, nameof(OrderJson.OrderId));
         this.Unique(request => request.Sections, section => section.SectionId, nameof(SectionJson.SectionId));
         this.Unique(request => request.Grades, grade => grade.GradeId, nameof(GradeJson.GradeId));
@@ -63,14 +51,8 @@ public sealed class PlanRequestRules : AbstractValidator<PlanRequest>
     {
         for (var i = 0; i < orders.Count; i++)
         {
-            CheckDate(orders[i].Due, $"[{i}].{nameof(OrderJson.Due)}");
-            CheckDate(orders[i].Release, $"[{i}].{nameof(OrderJson.Release)}");
-        }
-
-        void CheckDate(DateTimeOffset? date, string path)
-        {
-            if (date is { } stated && (stated - planStart).Duration() > TimeSpan.FromDays(PlanLimits.DaysAroundStart))
-                context.Fault(path, FaultCode.DateOutOfRange, $"Must lie within {PlanLimits.DaysAroundStart} days before or after `planStart`.");
+            context.CheckDate(orders[i].Due, planStart, $"[{i}].{nameof(OrderJson.Due)}");
+            context.CheckDate(orders[i].Release, planStart, $"[{i}].{nameof(OrderJson.Release)}");
         }
     }
 }

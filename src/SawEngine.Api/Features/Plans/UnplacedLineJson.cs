@@ -24,4 +24,13 @@ public sealed record UnplacedLineJson
         UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.BarTooHeavy, UnplacedReason.NoBladeCuts,
         UnplacedReason.NotVerified)]
     public required string Reason { get; init; }
+
+    /// <summary>The row of a line's pieces.</summary>
+    public static UnplacedLineJson Of(UnplacedPieces pieces) => new()
+    {
+        OrderId = pieces.Piece.OrderId,
+        LineId = pieces.Piece.LineId,
+        Quantity = pieces.Quantity,
+        Reason = pieces.Reason,
+    };
 }

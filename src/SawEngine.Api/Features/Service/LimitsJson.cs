@@ -33,6 +33,10 @@ public sealed record LimitsJson
         PlanDaysAroundStart = Wire.PlanLimits.DaysAroundStart,
         Cuts = Wire.CuttingDataLimits.Cuts,
         CutsOnSaws = Wire.CuttingDataLimits.CutsOnSaws,
+        ScheduleJobs = Wire.ScheduleLimits.Jobs,
+        ScheduleSteps = Wire.ScheduleLimits.AllSteps,
+        EstimateLines = Wire.EstimateLimits.Lines,
+        EstimatePrices = Wire.EstimateLimits.Prices,
         TotalQuantity = Wire.Limits.TotalQuantity,
         StockQuantity = Wire.Limits.StockQuantity,
         Length = Wire.Limits.Length,
@@ -151,6 +155,22 @@ public sealed record LimitsJson
     /// <summary>Most cuts of a request for cutting data, each times the saws that it is compared on. A corner of an outline counts a tenth.</summary>
     [Range(1, 100_000_000)]
     public required int CutsOnSaws { get; init; }
+
+    /// <summary>Most jobs of a schedule.</summary>
+    [Range(1, 100_000_000)]
+    public required int ScheduleJobs { get; init; }
+
+    /// <summary>Most steps of a schedule, of all jobs on all their saws.</summary>
+    [Range(1, 100_000_000)]
+    public required int ScheduleSteps { get; init; }
+
+    /// <summary>Most lines of an estimate.</summary>
+    [Range(1, 100_000_000)]
+    public required int EstimateLines { get; init; }
+
+    /// <summary>Most prices of an estimate: lines times quantities.</summary>
+    [Range(1, 100_000_000)]
+    public required int EstimatePrices { get; init; }
 
     /// <summary>Most pieces in a request, all quantities together.</summary>
     [Range(1, 100_000_000)]

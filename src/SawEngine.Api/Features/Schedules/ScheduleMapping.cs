@@ -1,0 +1,59 @@
+using SawEngine.Api.Features.Plans;
+using SawEngine.Api.Features.Shop;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Scheduling;
+using SawEngine.Core.SetUps;
+
+namespace SawEngine.Api.Features.Schedules;
+
+/// <summary>A request for a schedule from wire to trade; the rules have passed.</summary>
+/// <param name="Problem">What the scheduler gets.</param>
+/// <param name="Clock">Turns its seconds into times.</param>
+/// <param name="Defaults">What the engine filled in, by saw and member.</param>
+internal sealed record ScheduleMapping(ScheduleProblem Problem, PlanClock Clock, IReadOnlyList<DefaultJson> Defaults)
+{
+    private const decimal MillisecondsPerSecond = 1000m;
+
+    /// <summary>Everything in canonical order, whatever the order of the request.</summary>
+    public static ScheduleMapping Of(ScheduleRequest request)
+    {
+        var scale = new LengthScale(request.LengthUnit);
+        var clock = PlanClock.Of(request.PlanStart, request.TimeZone);
+        var saws = request.Shop.ToSaws(scale);
+        var attended = request.Shop.ToAttendedTimes(clock);
+        var labor = request.Shop.Rates.ToRates().LaborCostPerHour;
+        var costs = saws.ToDictionary(saw => saw.Saw.SawId, saw => JobOption.MicrosPerSecond(saw.Saw.MachineCostPerHour + labor), StringComparer.Ordinal);
+        var jobs = request.Jobs.OrderBy(job => job.JobId, StringComparer.Ordinal).ToList();
+        var problem = new ScheduleProblem
+        {
+            Saws = [.. saws.Select(saw => ScheduleSaw.Of(saw.Saw, attended[saw.Saw.SawId]))],
+            Jobs = [.. jobs.Select(job => Job(job, clock, costs))],
+            Deliveries = [.. jobs.Select(job => Promise(job, clock))],
+        };
+        return new(problem, clock, saws.ToDefaults(scale));
+    }
+
+    private static ScheduleJob Job(ScheduleJobJson job, PlanClock clock, Dictionary<string, long> costs) => new()
+    {
+        JobId = job.JobId,
+        Release = job.Release is { } release ? Math.Max(0, clock.SecondsAfter(release)) : 0,
+        Options = [.. job.Options.OrderBy(option => option.SawId, StringComparer.Ordinal).Select(option => Option(option, costs[option.SawId]))],
+    };
+
+    private static JobOption Option(JobOptionJson option, long costMicrosPerSecond) => new()
+    {
+        SawId = option.SawId,
+        SetUp = new SetUpState(option.Section, option.GradeGroup, option.BladeId),
+        Steps =
+        [
+            new(
+                (long)decimal.Ceiling(option.Seconds * MillisecondsPerSecond / option.Steps),
+                option.Steps,
+                (long)decimal.Ceiling(option.BladeLifeShare * ScheduleSaw.FullBladeLife / option.Steps)),
+        ],
+        CostMicrosPerSecond = costMicrosPerSecond,
+    };
+
+    private static Delivery Promise(ScheduleJobJson job, PlanClock clock) =>
+        new(job.JobId, job.Due is { } due ? clock.SecondsBefore(due) : null, (long)decimal.Floor(job.CostPerHourLate * 1_000_000m), [job.JobId]);
+}

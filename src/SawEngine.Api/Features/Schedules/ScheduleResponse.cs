@@ -1,0 +1,40 @@
+using SawEngine.Api.Features.Plans;
+using SawEngine.Api.Wire;
+
+namespace SawEngine.Api.Features.Schedules;
+
+/// <summary>Which job runs on which saw, in what order and when. Lists are sorted by id.</summary>
+public sealed record ScheduleResponse : OperationResponse
+{
+    /// <summary>Currency of every amount.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>Zone of calendars and times.</summary>
+    public string? TimeZone { get; init; }
+
+    /// <summary>All jobs scheduled, some, or none.</summary>
+    [KnownValues("complete", "partial", "none")]
+    public required string Status { get; init; }
+
+    /// <summary>What the schedule costs, and what none can undercut.</summary>
+    public required ScheduleObjectiveJson Objective { get; init; }
+
+    /// <summary>The schedule in figures.</summary>
+    public required ScheduleTotalsJson Totals { get; init; }
+
+    /// <summary>The jobs, by id.</summary>
+    public required IReadOnlyList<ScheduledJobJson> Jobs { get; init; }
+
+    /// <summary>The saws that run, by id.</summary>
+    public required IReadOnlyList<SawLoadJson> Saws { get; init; }
+
+    /// <summary>What runs on no saw, by job.</summary>
+    public required IReadOnlyList<UnscheduledJson> Unscheduled { get; init; }
+
+    /// <summary>What the engine filled in, by saw and name.</summary>
+    public required IReadOnlyList<DefaultJson> Defaults { get; init; }
+
+    /// <summary>What ended the search.</summary>
+    [KnownValues("effort", "timeLimit")]
+    public required string StoppedBy { get; init; }
+}

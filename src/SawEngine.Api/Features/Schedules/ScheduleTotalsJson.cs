@@ -1,0 +1,35 @@
+using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Wire;
+
+namespace SawEngine.Api.Features.Schedules;
+
+/// <summary>The schedule in figures.</summary>
+public sealed record ScheduleTotalsJson
+{
+    /// <summary>Jobs asked for.</summary>
+    [Range(0, ScheduleLimits.Jobs)]
+    public required int Jobs { get; init; }
+
+    /// <summary>Jobs that have a time.</summary>
+    [Range(0, ScheduleLimits.Jobs)]
+    public required int Scheduled { get; init; }
+
+    /// <summary>Jobs that finish after they are due.</summary>
+    [Range(0, ScheduleLimits.Jobs)]
+    public required int LateJobs { get; init; }
+
+    /// <summary>Sum of the hours late, to 4 decimals.</summary>
+    [Range(0, int.MaxValue)]
+    public required decimal LateHours { get; init; }
+
+    /// <summary>Sum of all set-ups in seconds.</summary>
+    [Range(0, Limits.Amount)]
+    public required long SetUpSeconds { get; init; }
+
+    /// <summary>Sum of the saws' working time in seconds.</summary>
+    [Range(0, Limits.Amount)]
+    public required long WorkSeconds { get; init; }
+
+    /// <summary>When the last job is done; absent where nothing is scheduled.</summary>
+    public DateTimeOffset? Finish { get; init; }
+}
