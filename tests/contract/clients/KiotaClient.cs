@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using KiotaGenerated;
+using Microsoft.Kiota.Abstractions;
 using Microsoft.Kiota.Abstractions.Authentication;
 using Microsoft.Kiota.Abstractions.Serialization;
 using Microsoft.Kiota.Http.HttpClientLibrary;
@@ -42,13 +43,24 @@ internal sealed class KiotaClient(string url) : IClient
 
     private static object? Value(ParameterInfo parameter, Called operation) =>
         parameter.ParameterType == typeof(CancellationToken) ? CancellationToken.None
-        : typeof(IParsable).IsAssignableFrom(parameter.ParameterType) ? Read(parameter.ParameterType, operation.Example!)
+        : typeof(IParsable).IsAssignableFrom(parameter.ParameterType) ? Generic(nameof(Read), parameter.ParameterType, operation.Example!)
+        : parameter.ParameterType.GenericTypeArguments is [{ GenericTypeArguments: [var query] }] ? Generic(nameof(Query), query, operation)
         : null;
 
-    private static object Read(Type type, string text) =>
-        typeof(KiotaClient).GetMethod(nameof(ReadAs), BindingFlags.NonPublic | BindingFlags.Static)!.MakeGenericMethod(type).Invoke(null, [text])!;
+    private static object Generic(string method, Type type, object argument) =>
+        typeof(KiotaClient).GetMethod(method, BindingFlags.NonPublic | BindingFlags.Static)!.MakeGenericMethod(type).Invoke(null, [argument])!;
 
-    private static T ReadAs<T>(string text)
+    private static Action<RequestConfiguration<T>> Query<T>(Called operation)
+        where T : class, new() => configuration =>
+        {
+            foreach (var property in typeof(T).GetProperties())
+            {
+                if (operation.Parameters.TryGetValue(property.GetCustomAttribute<QueryParameterAttribute>()?.TemplateName ?? property.Name, out var value))
+                    property.SetValue(configuration.QueryParameters, value.Deserialize(property.PropertyType));
+            }
+        };
+
+    private static T Read<T>(string text)
         where T : IParsable, new()
     {
         using var document = JsonDocument.Parse(text);
