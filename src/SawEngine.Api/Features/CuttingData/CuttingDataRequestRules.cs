@@ -10,7 +10,7 @@ namespace SawEngine.Api.Features.CuttingData;
 /// <summary>Rules of a request for cutting data that bounds on its members cannot state.</summary>
 public sealed class CuttingDataRequestRules : AbstractValidator<CuttingDataRequest>
 {
-    private const int CornersOfOneCut = 10;
+    private const int CornersOfOneCut = 5;
 
     public CuttingDataRequestRules()
     {
@@ -43,7 +43,7 @@ public sealed class CuttingDataRequestRules : AbstractValidator<CuttingDataReque
         var work = request.Cuts.Sum(cut =>
             (cut.SawIds?.Count ?? request.Shop.Saws.Count) * Math.Max(1, corners.GetValueOrDefault(cut.Section) / CornersOfOneCut));
         if (work > CuttingDataLimits.CutsOnSaws)
-            context.Fault("", FaultCode.TooMuchWork, $"Cuts times saws may be at most {CuttingDataLimits.CutsOnSaws}, a tenth of a cut for each corner of an outline, but are {work}.");
+            context.Fault("", FaultCode.TooMuchWork, $"Cuts times saws may be at most {CuttingDataLimits.CutsOnSaws}, a fifth of a cut for each corner of an outline, but are {work}.");
     }
 
     private static void CheckReferences(CuttingDataRequest request, ValidationContext<CuttingDataRequest> context)

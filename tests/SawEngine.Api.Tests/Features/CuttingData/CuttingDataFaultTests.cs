@@ -21,7 +21,7 @@ public sealed class CuttingDataFaultTests(ServiceHost host)
         new("A start, which nothing needs here", r => r["planStart"] = "2026-11-30T06:00:00+01:00", 400, "#/planStart", "unknown_member"),
         new("An empty list of cuts", r => r["cuts"] = new JsonArray(), 422, "#/cuts", "empty"),
         new("Too many cuts", r => r["cuts"] = Cuts(CuttingDataLimits.Cuts + 1), 422, "#/cuts", "too_many"),
-        new("Too many cuts times saws", r => { r["cuts"] = Cuts(CuttingDataLimits.Cuts); r["shop"]!["saws"] = Saws(11); }, 422, "#/cuts", "too_much_work"),
+        new("Too many cuts times saws", r => { r["cuts"] = Cuts(CuttingDataLimits.Cuts); r["shop"]!["saws"] = Saws(1 + CuttingDataLimits.CutsOnSaws / CuttingDataLimits.Cuts); }, 422, "#/cuts", "too_much_work"),
         new("An outline of many corners on many cuts", r => { r["cuts"] = Cuts(700, "star"); r["sections"]!.AsArray().Add(Star()); }, 422, "#/cuts", "too_much_work"),
         new("Two cuts of one id", r => Cut(r)["cutId"] = "a", 422, "#/cuts/1/cutId", "duplicate_id"),
         new("A cut without an id", r => Cut(r)["cutId"] = "", 422, "#/cuts/0/cutId", "empty"),
@@ -89,12 +89,15 @@ public sealed class CuttingDataFaultTests(ServiceHost host)
     }
 
     [Fact]
-    public void Largest_request_in_bounds_is_answered()
+    public void Largest_requests_in_bounds_are_answered()
     {
         var request = CuttingDataBody.Full();
-        request["cuts"] = Cuts(100, "star");
+        request["cuts"] = Cuts(70, "star");
         request["sections"]!.AsArray().Add(Star());
+        Assert.IsType<Answered>(new CuttingDataOperation().Run(Encoding.UTF8.GetBytes(request.ToJsonString()), Preferences.None, CancellationToken.None));
 
+        request["cuts"] = Cuts(CuttingDataLimits.Cuts);
+        request["shop"]!["saws"] = Saws(CuttingDataLimits.CutsOnSaws / CuttingDataLimits.Cuts);
         Assert.IsType<Answered>(new CuttingDataOperation().Run(Encoding.UTF8.GetBytes(request.ToJsonString()), Preferences.None, CancellationToken.None));
     }
 
