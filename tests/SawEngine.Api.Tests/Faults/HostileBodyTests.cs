@@ -9,7 +9,7 @@ using Xunit.Abstractions;
 namespace SawEngine.Api.Tests.Faults;
 
 /// <summary>Mutated and hostile bodies over the real server. <c>SAWENGINE_HOSTILE_BODIES</c> sets their number, <c>SAWENGINE_SEED</c> their seed.</summary>
-public sealed class HostileBodyTests(KestrelTests.Server server, ITestOutputHelper output) : IClassFixture<KestrelTests.Server>
+public sealed class HostileBodyTests(KestrelServer server, ITestOutputHelper output) : IClassFixture<KestrelServer>
 {
     private const int UsualNumber = 1000;
 
