@@ -4,5 +4,6 @@ namespace SawEngine.Api.Wire;
 public static class WarningCode
 {
     public const string AmbiguousGrade = "ambiguous_grade";
+    public const string JobOverdue = "job_overdue";
     public const string TrimNotUsed = "trim_not_used";
 }

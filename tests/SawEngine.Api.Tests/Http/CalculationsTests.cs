@@ -9,7 +9,7 @@ public sealed class CalculationsTests
 {
     private static readonly TimeSpan Ever = TimeSpan.FromMinutes(5);
     private static readonly TimeSpan Soon = TimeSpan.FromMilliseconds(50);
-    private static readonly Answered Answer = new(default, false, []);
+    private static readonly Answered Answer = new(default, false, TimeSpan.Zero, []);
 
     [Fact]
     public async Task Calculation_that_does_not_stop_is_given_up_and_keeps_its_slot_until_it_ends()

@@ -31,7 +31,7 @@ internal sealed class EstimateAnswer(EstimateRequest request, EstimateMapping ma
             StockUsed = [.. whole.Claims.Select(claim => new StockUseJson { StockId = claim.StockId, Quantity = claim.Quantity })],
             Cautions = [.. whole.Cautions.Select(planned => CautionJson.Of(planned.CautionId, planned.Caution))],
             Defaults = mapping.Defaults,
-            StoppedBy = WireEnum.Text(whole.Nests.Select(nest => nest.StoppedBy).DefaultIfEmpty(StoppedBy.Effort).Max()),
+            StoppedBy = WireEnum.Text(context.Cancellation.IsCancellationRequested ? StoppedBy.TimeLimit : whole.Nests.Select(nest => nest.StoppedBy).DefaultIfEmpty(StoppedBy.Effort).Max()),
             Warnings = context.Warnings,
             Timing = new() { TotalMs = context.ElapsedMs },
         };

@@ -37,7 +37,7 @@ public sealed class EstimateOperation(INester nester, IScheduler scheduler) : Op
         var mapping = EstimateMapping.Of(request);
         context.Warnings.AddRange(mapping.Warnings);
         var whole = _planner.Plan(mapping.Problem, context.Cancellation);
-        var alone = mapping.PriceBreaks(request.PriceBreaks).ToLookup(one => one.LineId, one => (one.Quantity, _planner.Plan(one.Problem, context.Cancellation)), StringComparer.Ordinal);
+        var alone = mapping.PriceBreaks(request.PriceBreaks).TakeWhile(_ => !context.Cancellation.IsCancellationRequested).ToLookup(one => one.LineId, one => (one.Quantity, _planner.Plan(one.Problem, context.Cancellation)), StringComparer.Ordinal);
         return new EstimateAnswer(request, mapping, whole, alone).Write(context);
     }
 

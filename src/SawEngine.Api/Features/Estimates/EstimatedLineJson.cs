@@ -32,7 +32,7 @@ public sealed record EstimatedLineJson
     [Range(-Limits.Amount, Limits.Amount)]
     public decimal? CostPerPiece { get; init; }
 
-    /// <summary>What the line would take and cost on its own, by quantity.</summary>
+    /// <summary>What the line would take and cost on its own, by quantity; those that the time limit did not allow are missing.</summary>
     public required IReadOnlyList<PriceBreakJson> PriceBreaks { get; init; }
 
     /// <summary>The caller's marks, unchanged.</summary>

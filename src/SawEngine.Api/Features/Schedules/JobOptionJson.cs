@@ -10,7 +10,7 @@ public sealed record JobOptionJson
     [MinLength(1), MaxLength(Limits.IdLength)]
     public required string SawId { get; init; }
 
-    /// <summary>Working time in seconds without set-ups, a step's share rounded up to a millisecond.</summary>
+    /// <summary>Working time in seconds without set-ups, rounded up to a millisecond.</summary>
     [Range(0, ScheduleLimits.SecondsOfJob, MinimumIsExclusive = true)]
     public required decimal Seconds { get; init; }
 

@@ -17,6 +17,7 @@ internal sealed class ScheduleAnswer(ScheduleRequest request, ScheduleMapping ma
 
     public ScheduleResponse Write(OperationContext context)
     {
+        context.Warnings.AddRange(Overdue());
         var jobs = schedule.Jobs.OrderBy(job => job.JobId, StringComparer.Ordinal).Select(Job).ToList();
         return new()
         {
@@ -31,11 +32,20 @@ internal sealed class ScheduleAnswer(ScheduleRequest request, ScheduleMapping ma
             Saws = [.. schedule.Jobs.GroupBy(job => job.SawId, StringComparer.Ordinal).OrderBy(saw => saw.Key, StringComparer.Ordinal).Select(Saw)],
             Unscheduled = [.. schedule.Unscheduled.OrderBy(job => job.JobId, StringComparer.Ordinal).Select(job => new UnscheduledJson { JobId = job.JobId, Reason = job.Reason })],
             Defaults = mapping.Defaults,
-            StoppedBy = WireEnum.Text(context.Cancellation.IsCancellationRequested ? StoppedBy.TimeLimit : StoppedBy.Effort),
+            StoppedBy = WireEnum.Text(Ended(context)),
             Warnings = context.Warnings,
             Timing = new() { TotalMs = context.ElapsedMs },
         };
     }
+
+    private IEnumerable<WarningJson> Overdue() => _asked.Values.Where(job => job.Due < request.PlanStart)
+        .OrderBy(job => job.JobId, StringComparer.Ordinal)
+        .Select(job => new WarningJson { Code = WarningCode.JobOverdue, JobId = job.JobId, Detail = $"Job {job.JobId} was due before the plan starts." });
+
+    private StoppedBy Ended(OperationContext context) =>
+        schedule.Unscheduled.Count == 0 && schedule.BoundMicros >= schedule.CostMicros ? StoppedBy.Proof
+        : context.Cancellation.IsCancellationRequested ? StoppedBy.TimeLimit
+        : StoppedBy.Effort;
 
     private ScheduleObjectiveJson Objective()
     {

@@ -44,15 +44,27 @@ internal sealed record ScheduleMapping(ScheduleProblem Problem, PlanClock Clock,
     {
         SawId = option.SawId,
         SetUp = new SetUpState(option.Section, option.GradeGroup, option.BladeId),
-        Steps =
-        [
-            new(
-                (long)decimal.Ceiling(option.Seconds * MillisecondsPerSecond / option.Steps),
-                option.Steps,
-                (long)decimal.Ceiling(option.BladeLifeShare * ScheduleSaw.FullBladeLife / option.Steps)),
-        ],
+        Steps = Steps(
+            (long)decimal.Ceiling(option.Seconds * MillisecondsPerSecond), (long)decimal.Ceiling(option.BladeLifeShare * ScheduleSaw.FullBladeLife), option.Steps),
         CostMicrosPerSecond = costMicrosPerSecond,
     };
+
+    /// <summary>Equal steps to a millisecond and a billionth of a blade: the first ones take what does not divide. There are never more steps than milliseconds.</summary>
+    private static List<StepRun> Steps(long milliseconds, long bladeShare, int wanted)
+    {
+        var count = (int)Math.Min(wanted, milliseconds);
+        var (longer, dearer) = ((int)(milliseconds % count), (int)(bladeShare % count));
+        int[] ends = [Math.Min(longer, dearer), Math.Max(longer, dearer), count];
+        var runs = new List<StepRun>();
+        var from = 0;
+        foreach (var end in ends.Where(end => end > 0))
+        {
+            if (end > from)
+                runs.Add(new(milliseconds / count + (from < longer ? 1 : 0), end - from, bladeShare / count + (from < dearer ? 1 : 0)));
+            from = end;
+        }
+        return runs;
+    }
 
     private static Delivery Promise(ScheduleJobJson job, PlanClock clock) =>
         new(job.JobId, job.Due is { } due ? clock.SecondsBefore(due) : null, (long)decimal.Floor(job.CostPerHourLate * 1_000_000m), [job.JobId]);

@@ -1,5 +1,6 @@
 using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
 
 namespace SawEngine.Api.Features.Schedules;
 
@@ -35,6 +36,6 @@ public sealed record ScheduleResponse : OperationResponse
     public required IReadOnlyList<DefaultJson> Defaults { get; init; }
 
     /// <summary>What ended the search.</summary>
-    [KnownValues("effort", "timeLimit")]
+    [KnownValues(typeof(StoppedBy))]
     public required string StoppedBy { get; init; }
 }

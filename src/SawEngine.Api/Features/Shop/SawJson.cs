@@ -7,6 +7,8 @@ namespace SawEngine.Api.Features.Shop;
 /// <summary>A horizontal production band saw. It needs an id, capacity, tail and calendar; every other default is the engine's, with its source, and is echoed in the answer.</summary>
 public sealed record SawJson
 {
+    private const double ShortestStroke = 1;
+
     /// <summary>Id of the saw, unique.</summary>
     [MinLength(1), MaxLength(Limits.IdLength)]
     public required string SawId { get; init; }
@@ -41,7 +43,7 @@ public sealed record SawJson
     public decimal? FastestBladeFeedMmPerMin { get; init; }
 
     /// <summary>Stroke of the bar feed in the length unit of the request; a longer index takes several strokes.</summary>
-    [LengthRange(MinimumIsExclusive = true)]
+    [LengthRange(ShortestStroke, Limits.Length)]
     public decimal? BarFeedStroke { get; init; }
 
     /// <summary>Heaviest bar that the bar feed carries in kg.</summary>

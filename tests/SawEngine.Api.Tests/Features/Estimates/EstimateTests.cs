@@ -130,6 +130,39 @@ public sealed class EstimateTests(ServiceHost host)
         Assert.All(problem["errors"]!.AsArray(), fault => Assert.True(Pointers.Resolves((string)fault!["pointer"]!, request)));
     }
 
+    /// <summary>The longest bar by the shortest strokes, each the longest time: far beyond all shifts, and no more than a reason.</summary>
+    [Theory]
+    [InlineData("mm")]
+    [InlineData("in")]
+    public async Task Times_beyond_all_calendars_are_a_reason(string unit)
+    {
+        var request = TenPieces();
+        request["lengthUnit"] = unit;
+        request["order"]!["lines"]![0]!["length"] = 900000;
+        request["stock"]![0]!["length"] = 1000000;
+        foreach (var (member, value) in new[] { ("barFeedStroke", 1), ("loadLimitKg", 1000000) })
+            request["shop"]!["saws"]![0]![member] = value;
+        foreach (var member in request["shop"]!["saws"]![0]!["times"]!.AsObject().Select(time => time.Key).ToList())
+            request["shop"]!["saws"]![0]!["times"]![member] = 86400;
+
+        var answer = await Answer(request);
+
+        Assert.Equal("none", (string?)answer["status"]);
+        Assert.NotEmpty(answer["unplaced"]!.AsArray());
+    }
+
+    [Fact]
+    public async Task Time_limit_leaves_price_breaks_out()
+    {
+        var request = Example();
+        request["timeLimitSeconds"] = 0.000001m;
+
+        var answer = await Answer(request);
+
+        Assert.Equal("timeLimit", (string?)answer["stoppedBy"]);
+        Assert.Empty(answer["lines"]![0]!["priceBreaks"]!.AsArray());
+    }
+
     private Task<JsonObject> Answer(JsonObject request) => host.Post(Path, request.ToJsonString(), 200);
 
     private static JsonObject TenPieces() => JsonNode.Parse("""

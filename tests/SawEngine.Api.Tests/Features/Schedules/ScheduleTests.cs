@@ -89,6 +89,28 @@ public sealed class ScheduleTests(ServiceHost host)
         Assert.Equal(4000, (int)answer["totals"]!["workSeconds"]!);
     }
 
+    [Theory]
+    [InlineData("10", 3, "0.1", 10)]
+    [InlineData("2", 100000, "0.00001", 2)]
+    [InlineData("0.0001", 7, "0", 1)]
+    public async Task Steps_take_no_more_time_than_their_job(string seconds, int steps, string share, int work)
+    {
+        var job = $$"""{"jobId": "J", "options": [{"sawId": "s", "seconds": {{seconds}}, "steps": {{steps}}, "bladeId": "b", "bladeLifeShare": {{share}}}]}""";
+        var answer = await Answer(OneSaw([Json(job)]));
+
+        Assert.Equal(work, (int)answer["totals"]!["workSeconds"]!);
+        Assert.Equal("proof", (string?)answer["stoppedBy"]);
+    }
+
+    [Fact]
+    public async Task Overdue_job_comes_with_a_warning_and_its_hours_late()
+    {
+        var answer = await Answer(OneSaw([Json("""{"jobId": "J", "due": "2026-11-30T05:00:00Z", "options": [{"sawId": "s", "seconds": 3600}]}""")]));
+
+        Assert.Equal("job_overdue", (string?)answer["warnings"]![0]!["code"]);
+        Assert.Equal(2, (decimal)Job(answer, "J")["lateHours"]!);
+    }
+
     [Fact]
     public async Task Order_of_lists_does_not_matter()
     {
