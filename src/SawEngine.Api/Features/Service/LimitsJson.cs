@@ -13,6 +13,7 @@ public sealed record LimitsJson
         Depth = Wire.Limits.Depth,
         TextLength = Wire.Limits.TextLength,
         IdLength = Wire.Limits.IdLength,
+        LengthTextLength = Wire.Limits.LengthTextLength,
         Attributes = Wire.Limits.Attributes,
         Lines = Wire.Limits.Lines,
         StockItems = Wire.Limits.StockItems,
@@ -34,8 +35,11 @@ public sealed record LimitsJson
         Cuts = Wire.CuttingDataLimits.Cuts,
         CutsOnSaws = Wire.CuttingDataLimits.CutsOnSaws,
         ScheduleJobs = Wire.ScheduleLimits.Jobs,
-        ScheduleSteps = Wire.ScheduleLimits.AllSteps,
+        ScheduleSecondsOfJob = Wire.ScheduleLimits.SecondsOfJob,
+        ScheduleSteps = Wire.ScheduleLimits.Steps,
+        ScheduleAllSteps = Wire.ScheduleLimits.AllSteps,
         EstimateLines = Wire.EstimateLimits.Lines,
+        EstimatePriceBreaks = Wire.EstimateLimits.PriceBreaks,
         EstimatePrices = Wire.EstimateLimits.Prices,
         TotalQuantity = Wire.Limits.TotalQuantity,
         StockQuantity = Wire.Limits.StockQuantity,
@@ -75,6 +79,10 @@ public sealed record LimitsJson
     /// <summary>Longest id in code points.</summary>
     [Range(1, 100_000_000)]
     public required int IdLength { get; init; }
+
+    /// <summary>Longest text that states a length, in code points.</summary>
+    [Range(1, 100_000_000)]
+    public required int LengthTextLength { get; init; }
 
     /// <summary>Most entries of an attributes map.</summary>
     [Range(1, 100_000_000)]
@@ -160,13 +168,25 @@ public sealed record LimitsJson
     [Range(1, 100_000_000)]
     public required int ScheduleJobs { get; init; }
 
-    /// <summary>Most steps of a schedule, of all jobs on all their saws.</summary>
+    /// <summary>Longest working time of a job of a schedule, in seconds.</summary>
+    [Range(1, 100_000_000)]
+    public required int ScheduleSecondsOfJob { get; init; }
+
+    /// <summary>Most steps of a job of a schedule.</summary>
     [Range(1, 100_000_000)]
     public required int ScheduleSteps { get; init; }
+
+    /// <summary>Most steps of a schedule, of all jobs on all their saws.</summary>
+    [Range(1, 100_000_000)]
+    public required int ScheduleAllSteps { get; init; }
 
     /// <summary>Most lines of an estimate.</summary>
     [Range(1, 100_000_000)]
     public required int EstimateLines { get; init; }
+
+    /// <summary>Most quantities for which an estimate prices each line.</summary>
+    [Range(1, 100_000_000)]
+    public required int EstimatePriceBreaks { get; init; }
 
     /// <summary>Most prices of an estimate: lines times quantities.</summary>
     [Range(1, 100_000_000)]

@@ -36,8 +36,11 @@ public sealed class ServiceTests(ServiceHost host)
 
         foreach (var (name, value) in Members(typeof(Limits)).Where(limit => !NotPublished.Contains(limit.Name)))
             Assert.Equal((name, value), (name, (object)published[name]));
-        foreach (var (name, value) in Members(typeof(PlanLimits)))
-            Assert.Equal((name, value), (name, (object)published["Plan" + name]));
+        foreach (var (prefix, limits) in new[] { ("Plan", typeof(PlanLimits)), ("Schedule", typeof(ScheduleLimits)), ("Estimate", typeof(EstimateLimits)), ("", typeof(CuttingDataLimits)) })
+        {
+            foreach (var (name, value) in Members(limits))
+                Assert.Equal((name, value), (name, (object)published[prefix + name]));
+        }
     }
 
     private static IEnumerable<(string Name, object? Value)> Members(Type type) =>
