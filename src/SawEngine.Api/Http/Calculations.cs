@@ -5,7 +5,7 @@ using SawEngine.Api.Wire;
 namespace SawEngine.Api.Http;
 
 /// <summary>
-/// Runs as many calculations at once as there are processors, each on a thread of its own, so that those that answer probes and catalogs stay free. A few
+/// Runs as many calculations at once as there are processors, on threads of their own, so that those that answer probes and catalogs stay free. A few
 /// wait for a while; the rest are told to come back.
 /// </summary>
 /// <param name="slots">Calculations at the same time.</param>
@@ -16,6 +16,7 @@ namespace SawEngine.Api.Http;
 internal sealed partial class Calculations(int slots, int waiting, TimeSpan patience, TimeSpan net, ILogger log) : IDisposable
 {
     private readonly ConcurrencyLimiter _slots = new(new() { PermitLimit = slots, QueueLimit = waiting, QueueProcessingOrder = QueueProcessingOrder.OldestFirst });
+    private readonly CalculationThreads _threads = new(slots);
     private int _runaways;
 
     /// <summary>Whether a calculation that was given up still runs.</summary>
@@ -34,7 +35,7 @@ internal sealed partial class Calculations(int slots, int waiting, TimeSpan pati
     {
         if (await Enter(caller) is not { } slot)
             return new(null, ProblemJson.Of(ProblemType.Busy, "All calculations are taken; try again after the time in Retry-After."));
-        var work = Task.Factory.StartNew(calculation, CancellationToken.None, TaskCreationOptions.LongRunning | TaskCreationOptions.DenyChildAttach, TaskScheduler.Default);
+        var work = Task.Factory.StartNew(calculation, CancellationToken.None, TaskCreationOptions.DenyChildAttach, _threads);
         // The slot is taken until the thread is free, not until the caller has an answer.
         var ended = work.ContinueWith(_ => slot.Dispose(), CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
         try
@@ -49,7 +50,11 @@ internal sealed partial class Calculations(int slots, int waiting, TimeSpan pati
         return new(await work, null);
     }
 
-    public void Dispose() => _slots.Dispose();
+    public void Dispose()
+    {
+        _slots.Dispose();
+        _threads.Dispose();
+    }
 
     private async Task<RateLimitLease?> Enter(CancellationToken caller)
     {

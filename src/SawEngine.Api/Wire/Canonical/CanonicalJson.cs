@@ -69,8 +69,9 @@ public static class CanonicalJson
 
     private static IEnumerable<JsonElement> Sorted(JsonElement list)
     {
-        var items = list.EnumerateArray().ToList();
-        return items.TrueForAll(item => KeyOf(item) is not null) ? items.OrderBy(KeyOf, StringComparer.Ordinal) : items;
+        var items = list.EnumerateArray().Select(item => (Item: item, Key: KeyOf(item))).ToList();
+        var sorted = items.TrueForAll(item => item.Key is not null) ? items.OrderBy(item => item.Key, StringComparer.Ordinal) : items.AsEnumerable();
+        return sorted.Select(item => item.Item);
     }
 
     private static string? KeyOf(JsonElement item) => item.ValueKind switch
@@ -88,6 +89,15 @@ public static class CanonicalJson
     private static void WriteText(string value, StringBuilder text)
     {
         text.Append('"');
+        if (value.AsSpan().IndexOfAnyInRange('\0', '\x1f') < 0 && value.AsSpan().IndexOfAny('"', '\\') < 0)
+            text.Append(value);
+        else
+            WriteEscaped(value, text);
+        text.Append('"');
+    }
+
+    private static void WriteEscaped(string value, StringBuilder text)
+    {
         foreach (var c in value)
         {
             text.Append(c switch
@@ -103,6 +113,5 @@ public static class CanonicalJson
                 _ => c.ToString(),
             });
         }
-        text.Append('"');
     }
 }
