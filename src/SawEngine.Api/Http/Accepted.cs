@@ -9,6 +9,8 @@ internal static class Accepted
 {
     public static void UseAccepted(this WebApplication app) => app.Use((http, next) =>
     {
+        if (http.Request.Headers.Accept.Count == 0)
+            return next(http);
         var offered = Offered(http.GetEndpoint());
         return offered.Count == 0 || offered.Any(type => Admits(http.Request.Headers.Accept, type))
             ? next(http)

@@ -65,9 +65,8 @@ public abstract class Operation<TRequest, TResponse> : Operation
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(limit.Token, cancellation);
         var context = new OperationContext(RequestDigest.Of(WithDefaults(request)), Clock, stop.Token);
         context.Warnings.AddRange(ignored.Kept.Select(f => new WarningJson { Code = f.Code, Pointer = f.Pointer, Detail = f.Detail + " It was ignored." }));
-        var start = Clock.GetTimestamp();
         var response = Execute(request, context);
-        var calculation = Clock.GetElapsedTime(start);
+        var calculation = context.Elapsed;
         return new(JsonSerializer.SerializeToUtf8Bytes(response, WireJson.Options), IsNothingPlanned(response), calculation, Applied(preferences, wait));
     }
 

@@ -19,6 +19,9 @@ public sealed class OperationContext(string requestDigest, TimeProvider clock, C
     /// <summary>Warnings for the answer; those about ignored members stand in it from the start.</summary>
     public List<WarningJson> Warnings { get; } = [];
 
-    /// <summary>Milliseconds since the operation began, for the answer's timing.</summary>
-    public int ElapsedMs => (int)clock.GetElapsedTime(_start).TotalMilliseconds;
+    /// <summary>Time since the operation began.</summary>
+    public TimeSpan Elapsed => clock.GetElapsedTime(_start);
+
+    /// <summary>The same in milliseconds, for the answer's timing.</summary>
+    public int ElapsedMs => (int)Elapsed.TotalMilliseconds;
 }

@@ -13,15 +13,8 @@ internal sealed class CautionStage(PlanProblem problem)
     {
         var byJob = jobs.Where(job => scheduled.ContainsKey(job.JobId))
             .ToDictionary(job => job.JobId, job => CautionsOf(job, scheduled[job.JobId].SawId), StringComparer.Ordinal);
-        var all = byJob.Values.SelectMany(cautions => cautions).Distinct()
-            .OrderBy(caution => caution.Code, StringComparer.Ordinal).ThenBy(caution => caution.Detail, StringComparer.Ordinal)
-            .Select((caution, i) => new PlannedCaution($"C{i + 1}", caution))
-            .ToList();
-        var ids = all.ToDictionary(planned => planned.Caution, planned => planned.CautionId);
-        return new(all, byJob.ToDictionary(
-            job => job.Key,
-            job => (IReadOnlyList<string>)all.Where(planned => job.Value.Contains(planned.Caution)).Select(planned => ids[planned.Caution]).ToList(),
-            StringComparer.Ordinal));
+        var all = NumberedCautions.Of(byJob.Values.SelectMany(cautions => cautions));
+        return new(all.All, byJob.ToDictionary(job => job.Key, job => all.IdsOf(job.Value), StringComparer.Ordinal));
     }
 
     private HashSet<Caution> CautionsOf(JobDraft job, string sawId)
@@ -40,7 +33,7 @@ internal sealed class CautionStage(PlanProblem problem)
     }
 
     /// <summary>The cautions of the plan, and the ids by job.</summary>
-    public sealed record Result(IReadOnlyList<PlannedCaution> All, IReadOnlyDictionary<string, IReadOnlyList<string>> ByJob)
+    public sealed record Result(IReadOnlyList<NumberedCaution> All, IReadOnlyDictionary<string, IReadOnlyList<string>> ByJob)
     {
         public IReadOnlyList<string> OfJob(string jobId) => ByJob.GetValueOrDefault(jobId, []);
     }

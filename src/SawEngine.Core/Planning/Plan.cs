@@ -1,3 +1,4 @@
+using SawEngine.Core.Cautions;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Scheduling;
@@ -32,13 +33,16 @@ public sealed record Plan
     public required IReadOnlyList<UnscheduledJob> Unscheduled { get; init; }
 
     /// <summary>Cautions, each once; jobs name them.</summary>
-    public required IReadOnlyList<PlannedCaution> Cautions { get; init; }
+    public required IReadOnlyList<NumberedCaution> Cautions { get; init; }
 
     /// <summary>Stock that the plan counts on.</summary>
     public required IReadOnlyList<Claim> Claims { get; init; }
 
     /// <summary>Warnings, by code and subject.</summary>
     public required IReadOnlyList<Warning> Warnings { get; init; }
+
+    /// <summary>What ended the search of the nests: the weakest.</summary>
+    public StoppedBy StoppedBy => Nests.Select(nest => nest.StoppedBy).DefaultIfEmpty(StoppedBy.Effort).Max();
 
     /// <summary>Bars that are cut.</summary>
     public int BarsUsed => Layouts.Sum(layout => layout.Layout.Repeat);

@@ -25,7 +25,4 @@ public sealed record PlannedNest
 
     /// <summary>What ended the search.</summary>
     public required StoppedBy StoppedBy { get; init; }
-
-    /// <summary>Share of the value that is not proved.</summary>
-    public decimal Gap => ValueMicros > 0 && BoundMicros < ValueMicros ? (ValueMicros - BoundMicros) / (decimal)ValueMicros : 0m;
 }

@@ -15,15 +15,6 @@ namespace SawEngine.Api.Features.CuttingData;
 /// <summary>Compares the saws for each cut and writes what comes out in the units of the request; the rules have passed.</summary>
 internal sealed class CuttingDataAnswer
 {
-    /// <summary>Every cut can be made.</summary>
-    public const string Complete = "complete";
-
-    /// <summary>Some cuts can be made.</summary>
-    public const string Partial = "partial";
-
-    /// <summary>No cut can be made.</summary>
-    public const string None = "none";
-
     private readonly CuttingDataRequest _request;
     private readonly LengthScale _scale;
     private readonly Materials _materials;
@@ -43,18 +34,18 @@ internal sealed class CuttingDataAnswer
     {
         var compared = _request.Cuts.OrderBy(cut => cut.CutId, StringComparer.Ordinal).Select(cut => new ComparedCut(cut, Compare(cut))).ToList();
         var possible = compared.Count(cut => cut.Comparison.Possible.Count > 0);
-        var cautions = CautionIds(compared);
+        var cautions = NumberedCautions.Of(compared.SelectMany(cut => cut.Comparison.Possible).SelectMany(onSaw => onSaw.Cautions));
         context.Warnings.AddRange(_materials.AmbiguousGrades(_request.Cuts.Select(cut => cut.Grade)));
         context.Warnings.AddRange(compared.SelectMany(WarningsOf));
         return new()
         {
             RequestDigest = context.RequestDigest,
             LengthUnit = WireEnum.Text(_request.LengthUnit),
-            Status = possible == compared.Count ? Complete : possible > 0 ? Partial : None,
+            Status = Completion.Text(possible, compared.Count),
             Results = [.. compared.SelectMany(cut => ResultsOf(cut, cautions))],
             NotPossible = [.. compared.SelectMany(NotPossible)],
             Grades = [.. GradesOf(compared).Select(GradeItemJson.Of)],
-            Cautions = [.. cautions.Select(caution => CautionJson.Of(caution.Value, caution.Key))],
+            Cautions = [.. cautions.All.Select(CautionJson.Of)],
             Defaults = _saws.ToDefaults(_scale),
             Warnings = context.Warnings,
             Timing = new() { TotalMs = context.ElapsedMs },
@@ -67,24 +58,14 @@ internal sealed class CuttingDataAnswer
         return CutComparison.Of(_materials.Section(cut.Section)!, _materials.Grade(cut.Grade)!, cut.Face.ToEndCut(), saws, cut.BladeId);
     }
 
-    /// <summary>Each caution once, under ids in the order of code and text.</summary>
-    private static OrderedDictionary<Caution, string> CautionIds(List<ComparedCut> compared)
-    {
-        var ids = new OrderedDictionary<Caution, string>();
-        var distinct = compared.SelectMany(cut => cut.Comparison.Possible).SelectMany(onSaw => onSaw.Cautions).Distinct();
-        foreach (var caution in distinct.OrderBy(caution => caution.Code, StringComparer.Ordinal).ThenBy(caution => caution.Detail, StringComparer.Ordinal))
-            ids.Add(caution, $"C{ids.Count + 1}");
-        return ids;
-    }
-
     private IEnumerable<Grade> GradesOf(List<ComparedCut> compared) => compared
         .Where(cut => cut.Comparison.Possible.Count > 0)
         .Select(cut => _materials.Grade(cut.Wanted.Grade)!)
         .DistinctBy(grade => grade.Designation)
         .OrderBy(grade => grade.Designation, StringComparer.Ordinal);
 
-    private IEnumerable<CutResultJson> ResultsOf(ComparedCut cut, OrderedDictionary<Caution, string> cautions) =>
-        cut.Comparison.Possible.Select((onSaw, i) => Result(cut.Wanted, onSaw, i + 1, [.. cautions.Where(known => onSaw.Cautions.Contains(known.Key)).Select(known => known.Value)]));
+    private IEnumerable<CutResultJson> ResultsOf(ComparedCut cut, NumberedCautions cautions) =>
+        cut.Comparison.Possible.Select((onSaw, i) => Result(cut.Wanted, onSaw, i + 1, cautions.IdsOf(onSaw.Cautions)));
 
     private CutResultJson Result(WantedCutJson wanted, CutOnSaw onSaw, int rank, IReadOnlyList<string> cautionIds)
     {

@@ -29,5 +29,5 @@ public sealed class CuttingDataOperation : Operation<CuttingDataRequest, Cutting
 
     protected override CuttingDataResponse Execute(CuttingDataRequest request, OperationContext context) => new CuttingDataAnswer(request).Write(context);
 
-    protected override bool IsNothingPlanned(CuttingDataResponse response) => response.Status == CuttingDataAnswer.None;
+    protected override bool IsNothingPlanned(CuttingDataResponse response) => response.Status == Completion.None;
 }

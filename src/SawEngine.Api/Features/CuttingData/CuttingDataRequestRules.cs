@@ -48,14 +48,12 @@ public sealed class CuttingDataRequestRules : AbstractValidator<CuttingDataReque
 
     private static void CheckReferences(CuttingDataRequest request, ValidationContext<CuttingDataRequest> context)
     {
-        var suggestionsLeft = Limits.FaultsReported;
-        var saws = request.Shop.Saws.Select(saw => saw.SawId).ToHashSet(StringComparer.Ordinal);
-        var blades = BladesOf(request);
+        var blades = new BladesOfSaws(request.Shop, new(request.LengthUnit));
         for (var i = 0; i < request.Cuts.Count; i++)
         {
             CheckSaws(request.Cuts[i].SawIds ?? [], $"[{i}].{nameof(WantedCutJson.SawIds)}");
-            if (request.Cuts[i].BladeId is { } blade && !blades.Contains(blade))
-                context.Fault($"[{i}].{nameof(WantedCutJson.BladeId)}", FaultCode.UnknownBlade, Unknown(blade, "blades", blades.Order(StringComparer.Ordinal)));
+            if (request.Cuts[i].BladeId is { } blade && !blades.Knows(blade))
+                context.Fault($"[{i}].{nameof(WantedCutJson.BladeId)}", FaultCode.UnknownBlade, $"{Quoted.Text(blade)} is none of the shop's blades.{blades.NearestBlade(blade)}");
         }
 
         void CheckSaws(IReadOnlyList<string> ids, string path)
@@ -65,30 +63,9 @@ public sealed class CuttingDataRequestRules : AbstractValidator<CuttingDataReque
             {
                 if (!seen.Add(ids[i]))
                     context.Fault($"{path}[{i}]", FaultCode.DuplicateId, $"{Quoted.Text(ids[i])} stands in the list already.");
-                else if (!saws.Contains(ids[i]))
-                    context.Fault($"{path}[{i}]", FaultCode.UnknownSaw, Unknown(ids[i], "saws", saws.Order(StringComparer.Ordinal)));
+                else if (!blades.KnowsSaw(ids[i]))
+                    context.Fault($"{path}[{i}]", FaultCode.UnknownSaw, $"{Quoted.Text(ids[i])} is none of the shop's saws.{blades.NearestSaw(ids[i])}");
             }
         }
-
-        // Only as many suggestions as can be reported: each compares with the whole list.
-        string Unknown(string id, string list, IEnumerable<string> known) =>
-            $"{Quoted.Text(id)} is none of the shop's {list}.{(suggestionsLeft-- > 0 ? NearestName.Question(id, known) : "")}";
-    }
-
-    /// <summary>The shop's own blades, and the usual ones of saws that list none.</summary>
-    private static HashSet<string> BladesOf(CuttingDataRequest request)
-    {
-        var ids = request.Shop.Blades.Select(blade => blade.BladeId).ToHashSet(StringComparer.Ordinal);
-        if (request.Cuts.Any(cut => cut.BladeId is not null))
-            ids.UnionWith(request.Shop.Saws.Where(saw => saw.BladeIds is null).SelectMany(saw => UsualBladesOf(saw, new(request.LengthUnit))));
-        return ids;
-    }
-
-    private static IEnumerable<string> UsualBladesOf(SawJson saw, LengthScale scale)
-    {
-        var capacity = saw.Capacity;
-        return scale.CanRead(capacity.Round) && scale.CanRead(capacity.Width) && scale.CanRead(capacity.Height)
-            ? SawMapping.DefaultBladesOf(new(scale.Read(capacity.Round), scale.Read(capacity.Width), scale.Read(capacity.Height))).Select(blade => blade.BladeId)
-            : [];
     }
 }

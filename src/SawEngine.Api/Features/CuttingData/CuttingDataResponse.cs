@@ -1,6 +1,7 @@
 using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Features.ReferenceData;
 using SawEngine.Api.Wire;
+using SawEngine.Core.Planning;
 
 namespace SawEngine.Api.Features.CuttingData;
 
@@ -8,7 +9,7 @@ namespace SawEngine.Api.Features.CuttingData;
 public sealed record CuttingDataResponse : OperationResponse
 {
     /// <summary>Whether at least one saw can make every cut, some, or none.</summary>
-    [KnownValues(CuttingDataAnswer.Complete, CuttingDataAnswer.Partial, CuttingDataAnswer.None)]
+    [KnownValues(typeof(PlanStatus))]
     public required string Status { get; init; }
 
     /// <summary>Cuts and the saws that can make them, by cut and rank.</summary>

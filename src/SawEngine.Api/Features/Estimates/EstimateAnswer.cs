@@ -29,9 +29,9 @@ internal sealed class EstimateAnswer(EstimateRequest request, EstimateMapping ma
             Lines = [.. lines.Select(Line)],
             Unplaced = [.. whole.Unplaced.Concat(Unscheduled()).Select(UnplacedLineJson.Of)],
             StockUsed = [.. whole.Claims.Select(claim => new StockUseJson { StockId = claim.StockId, Quantity = claim.Quantity })],
-            Cautions = [.. whole.Cautions.Select(planned => CautionJson.Of(planned.CautionId, planned.Caution))],
+            Cautions = [.. whole.Cautions.Select(CautionJson.Of)],
             Defaults = mapping.Defaults,
-            StoppedBy = WireEnum.Text(context.Cancellation.IsCancellationRequested ? StoppedBy.TimeLimit : whole.Nests.Select(nest => nest.StoppedBy).DefaultIfEmpty(StoppedBy.Effort).Max()),
+            StoppedBy = WireEnum.Text(context.Cancellation.IsCancellationRequested ? StoppedBy.TimeLimit : whole.StoppedBy),
             Warnings = context.Warnings,
             Timing = new() { TotalMs = context.ElapsedMs },
         };

@@ -41,5 +41,5 @@ public sealed class EstimateOperation(INester nester, IScheduler scheduler) : Op
         return new EstimateAnswer(request, mapping, whole, alone).Write(context);
     }
 
-    protected override bool IsNothingPlanned(EstimateResponse response) => response.Status == WireEnum.Text(PlanStatus.None);
+    protected override bool IsNothingPlanned(EstimateResponse response) => response.Status == Completion.None;
 }

@@ -1,6 +1,7 @@
 using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Planning;
 
 namespace SawEngine.Api.Features.Estimates;
 
@@ -11,7 +12,7 @@ public sealed record EstimateResponse : OperationResponse
     public string? Currency { get; init; }
 
     /// <summary>All pieces can be cut, some, or none.</summary>
-    [KnownValues("complete", "partial", "none")]
+    [KnownValues(typeof(PlanStatus))]
     public required string Status { get; init; }
 
     /// <summary>Id of the order.</summary>

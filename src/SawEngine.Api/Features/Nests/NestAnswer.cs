@@ -68,7 +68,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         {
             Value = _scale.WriteMicros(value, _isMoney),
             Bound = _scale.WriteMicros(bound, _isMoney),
-            Gap = value > 0 ? Math.Min(1m, decimal.Ceiling((value - bound) * 1_000_000m / value) / 1_000_000m) : 0m,
+            Gap = Gap.Of(value, bound),
         };
     }
 

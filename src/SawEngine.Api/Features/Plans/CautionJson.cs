@@ -24,12 +24,12 @@ public sealed record CautionJson
     public required string Confidence { get; init; }
 
     /// <summary>A caution under its id.</summary>
-    public static CautionJson Of(string cautionId, Caution caution) => new()
+    public static CautionJson Of(NumberedCaution numbered) => new()
     {
-        CautionId = cautionId,
-        Code = caution.Code,
-        Detail = caution.Detail,
-        Reference = caution.Reference,
-        Confidence = WireEnum.Text(caution.Confidence),
+        CautionId = numbered.CautionId,
+        Code = numbered.Caution.Code,
+        Detail = numbered.Caution.Detail,
+        Reference = numbered.Caution.Reference,
+        Confidence = WireEnum.Text(numbered.Caution.Confidence),
     };
 }

@@ -32,16 +32,14 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
             Nests = [.. plan.Nests.Select(Nest)],
             Unplaced = [.. plan.Unplaced.Select(UnplacedLineJson.Of)],
             Unscheduled = [.. plan.Unscheduled.Select(job => new UnscheduledJson { JobId = job.JobId, Reason = job.Reason })],
-            Cautions = [.. plan.Cautions.Select(planned => CautionJson.Of(planned.CautionId, planned.Caution))],
+            Cautions = [.. plan.Cautions.Select(CautionJson.Of)],
             Claims = Claims(),
             Defaults = mapping.Defaults,
-            StoppedBy = WireEnum.Text(StoppedBy()),
+            StoppedBy = WireEnum.Text(plan.StoppedBy),
             Warnings = context.Warnings,
             Timing = new() { TotalMs = context.ElapsedMs },
         };
     }
-
-    private StoppedBy StoppedBy() => plan.Nests.Select(nest => nest.StoppedBy).DefaultIfEmpty(Core.Nesting.StoppedBy.Effort).Max();
 
     private PlanTotalsJson Totals() => new()
     {
@@ -167,7 +165,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         {
             Value = mapping.Scale.WriteMicros(nest.ValueMicros, mapping.Problem.StockIsCosted),
             Bound = mapping.Scale.WriteMicros(nest.BoundMicros, mapping.Problem.StockIsCosted),
-            Gap = Math.Min(1m, decimal.Ceiling(nest.Gap * 1_000_000m) / 1_000_000m),
+            Gap = Gap.Of(nest.ValueMicros, nest.BoundMicros),
         },
         StoppedBy = WireEnum.Text(nest.StoppedBy),
     };

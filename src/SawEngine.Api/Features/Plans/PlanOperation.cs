@@ -40,5 +40,5 @@ public sealed class PlanOperation(INester nester, IScheduler scheduler) : Operat
         return new PlanAnswer(request, mapping, _planner.Plan(mapping.Problem, context.Cancellation)).Write(context);
     }
 
-    protected override bool IsNothingPlanned(PlanResponse response) => response.Status == WireEnum.Text(PlanStatus.None);
+    protected override bool IsNothingPlanned(PlanResponse response) => response.Status == Completion.None;
 }

@@ -1,6 +1,7 @@
 using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Planning;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -14,7 +15,7 @@ public sealed record PlanResponse : OperationResponse
     public string? TimeZone { get; init; }
 
     /// <summary>All pieces planned, some, or none.</summary>
-    [KnownValues("complete", "partial", "none")]
+    [KnownValues(typeof(PlanStatus))]
     public required string Status { get; init; }
 
     /// <summary>The plan in figures.</summary>

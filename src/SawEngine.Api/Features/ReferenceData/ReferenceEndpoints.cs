@@ -60,7 +60,7 @@ internal sealed class ReferenceEndpoints
     {
         var faults = new FaultList();
         var designation = Unescaped((string)http.Request.RouteValues[ReferenceQuery.DesignationName]!);
-        if (_resource.ListParameters[0].FaultOf(designation) is { } fault)
+        if (ReferenceParameter.Designation.FaultOf(designation) is { } fault)
             faults.AddParameter(ReferenceQuery.DesignationName, fault.Code, fault.Detail);
         return ReferenceQuery.Read(http.Request.Query, _resource.UnitParameters, faults) is { } query
             ? Answer(http, _resource.Item(designation, query.Unit), designation)

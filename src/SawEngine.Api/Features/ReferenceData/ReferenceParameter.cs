@@ -9,6 +9,9 @@ namespace SawEngine.Api.Features.ReferenceData;
 /// <param name="IsFilter">Whether it picks items by one of their values.</param>
 public sealed record ReferenceParameter(string Name, string Description, IReadOnlyList<string>? Values, bool IsFilter = false)
 {
+    /// <summary>The parameter that names one item.</summary>
+    public static readonly ReferenceParameter Designation = new(ReferenceQuery.DesignationName, "The one item of this designation.", null);
+
     /// <summary>What is wrong with a value; null where nothing is.</summary>
     internal LeafFault? FaultOf(string value)
     {

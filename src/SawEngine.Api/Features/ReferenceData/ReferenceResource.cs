@@ -33,11 +33,10 @@ public abstract class ReferenceResource
     public abstract string UnknownCode { get; }
 
     /// <summary>Parameters of the list.</summary>
-    public IReadOnlyList<ReferenceParameter> ListParameters =>
-        [new(ReferenceQuery.DesignationName, "The one item of this designation.", null), Filter, .. UnitParameters];
+    public IReadOnlyList<ReferenceParameter> ListParameters => field ??= [ReferenceParameter.Designation, Filter, .. UnitParameters];
 
     /// <summary>Parameters of an item, beside its designation in the path.</summary>
-    public IReadOnlyList<ReferenceParameter> UnitParameters => HasLengths
+    public IReadOnlyList<ReferenceParameter> UnitParameters => field ??= HasLengths
         ? [new(ReferenceQuery.LengthUnitName, "Unit of every length in the answer; mm where absent.", WireEnum.Texts(typeof(LengthUnit)))]
         : [];
 

@@ -9,8 +9,6 @@ namespace SawEngine.Api.Features.Schedules;
 /// <summary>Writes a schedule.</summary>
 internal sealed class ScheduleAnswer(ScheduleRequest request, ScheduleMapping mapping, Schedule schedule)
 {
-    public const string None = "none";
-
     private const decimal SecondsPerHour = 3600m;
 
     private readonly Dictionary<string, ScheduleJobJson> _asked = request.Jobs.ToDictionary(job => job.JobId, StringComparer.Ordinal);
@@ -25,7 +23,7 @@ internal sealed class ScheduleAnswer(ScheduleRequest request, ScheduleMapping ma
             LengthUnit = WireEnum.Text(request.LengthUnit),
             Currency = request.Currency,
             TimeZone = request.TimeZone,
-            Status = schedule.Jobs.Count == request.Jobs.Count ? "complete" : schedule.Jobs.Count > 0 ? "partial" : None,
+            Status = Completion.Text(schedule.Jobs.Count, request.Jobs.Count),
             Objective = Objective(),
             Totals = Totals(jobs),
             Jobs = jobs,
@@ -54,7 +52,7 @@ internal sealed class ScheduleAnswer(ScheduleRequest request, ScheduleMapping ma
         {
             Value = value / 1_000_000m,
             Bound = bound / 1_000_000m,
-            Gap = value > 0 ? decimal.Ceiling((value - bound) * 1_000_000m / value) / 1_000_000m : 0m,
+            Gap = Gap.Of(value, bound),
         };
     }
 

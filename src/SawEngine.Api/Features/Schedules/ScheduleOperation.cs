@@ -36,5 +36,5 @@ public sealed class ScheduleOperation(IScheduler scheduler) : Operation<Schedule
         return new ScheduleAnswer(request, mapping, _scheduler.Solve(mapping.Problem, request.Effort, context.Cancellation)).Write(context);
     }
 
-    protected override bool IsNothingPlanned(ScheduleResponse response) => response.Status == ScheduleAnswer.None;
+    protected override bool IsNothingPlanned(ScheduleResponse response) => response.Status == Completion.None;
 }

@@ -1,6 +1,7 @@
 using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Planning;
 
 namespace SawEngine.Api.Features.Schedules;
 
@@ -14,7 +15,7 @@ public sealed record ScheduleResponse : OperationResponse
     public string? TimeZone { get; init; }
 
     /// <summary>All jobs scheduled, some, or none.</summary>
-    [KnownValues("complete", "partial", "none")]
+    [KnownValues(typeof(PlanStatus))]
     public required string Status { get; init; }
 
     /// <summary>What the schedule costs, and what none can undercut.</summary>

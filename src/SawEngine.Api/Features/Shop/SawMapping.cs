@@ -13,7 +13,7 @@ public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
     /// <summary>The saw with its blades, ordered by id, ordinal.</summary>
     public static SawMapping Of(SawJson saw, IReadOnlyDictionary<string, Blade> blades, LengthScale scale)
     {
-        var capacity = new SawCapacity(scale.Read(saw.Capacity.Round), scale.Read(saw.Capacity.Width), scale.Read(saw.Capacity.Height));
+        var capacity = saw.Capacity.ToCapacity(scale);
         var defaults = SawDefaults.For(capacity);
         var used = new List<string>();
         var speeds = saw.BladeSpeedMPerMin;

@@ -26,6 +26,10 @@ public static class ShopMapping
         return shop.Saws.ToDictionary(saw => saw.SawId, saw => AttendedTime.Without(calendars[saw.CalendarId], saw.Downtimes, clock), StringComparer.Ordinal);
     }
 
+    /// <summary>The capacity of a saw.</summary>
+    public static SawCapacity ToCapacity(this SawCapacityJson capacity, LengthScale scale) =>
+        new(scale.Read(capacity.Round), scale.Read(capacity.Width), scale.Read(capacity.Height));
+
     /// <summary>The rates.</summary>
     public static ShopRates ToRates(this RatesJson rates) => new(new(rates.LaborCostPerHour), new(rates.HandlingCostPerBar), new(rates.ScrapValuePerKg));
 
