@@ -1,0 +1,160 @@
+namespace SawEngine.Solvers.Nesting.Afterwards;
+
+/// <summary>Orders layouts so that few order lines are open at once (minimization of open stacks): few pallets stand at the saw.</summary>
+public static class OpenStacks
+{
+    private const int MostStarts = 24;
+
+    /// <summary>
+    /// The order with the fewest open lines at its worst. Beyond the budget, or once canceled, the best order found with the bound proved so far.
+    /// </summary>
+    /// <param name="layouts">For each layout the numbers of the order lines it contains, 0 or more; repetition is harmless.</param>
+    /// <param name="budget">Steps the search may take; a step is one look at one line.</param>
+    /// <param name="cancellation">Ends the search early.</param>
+    /// <param name="limit">Where given, the search stops as soon as it is known whether an order with at most so many open exists.</param>
+    public static LayoutOrder Order(IReadOnlyList<IReadOnlyCollection<int>> layouts, long budget, CancellationToken cancellation, int? limit = null)
+    {
+        var (sets, lines) = Sets(layouts);
+        var graph = LineGraph.Of(sets, lines);
+        var steps = new StepBudget(budget, cancellation);
+        var components = graph.Components();
+        var widest = sets.Select(set => set.Count).DefaultIfEmpty(0).Max();
+        var bound = components.Select(graph.Bound).Append(widest).Max();
+        var aim = Math.Max(bound, limit ?? 0);
+        var closing = new List<int>();
+        // The component that forces most open lines decides; the others need only stay within what it forces.
+        foreach (var component in components)
+        {
+            var (order, least) = Closing(graph, component, aim, limit is not null, steps);
+            closing.AddRange(order);
+            bound = Math.Max(bound, least);
+            aim = Math.Max(aim, least);
+        }
+        var sequence = Sequence(sets, closing, lines);
+        return new LayoutOrder(sequence, LargestOpen(sets, sequence, lines), bound, steps.Spent);
+    }
+
+    /// <summary>The largest number of order lines open while any one layout is cut, in a given order of the layouts.</summary>
+    public static int LargestOpen(IReadOnlyList<IReadOnlyCollection<int>> layouts, IReadOnlyList<int> order)
+    {
+        var (sets, lines) = Sets(layouts);
+        return LargestOpen(sets, order, lines);
+    }
+
+    /// <summary>Line numbers made dense in ascending order.</summary>
+    private static (List<LineSet> Sets, int Lines) Sets(IReadOnlyList<IReadOnlyCollection<int>> layouts)
+    {
+        var numbers = layouts.SelectMany(layout => layout).Distinct().Order().ToList();
+        var index = numbers.Select((number, position) => (number, position)).ToDictionary(pair => pair.number, pair => pair.position);
+        var sets = new List<LineSet>();
+        foreach (var layout in layouts)
+        {
+            var set = new LineSet(numbers.Count);
+            foreach (var line in layout)
+                set.Add(index[line]);
+            sets.Add(set);
+        }
+        return (sets, numbers.Count);
+    }
+
+    private static int LargestOpen(List<LineSet> layouts, IReadOnlyList<int> order, int lines)
+    {
+        var opens = new int[order.Count];
+        var closes = new int[order.Count];
+        var first = Enumerable.Repeat(-1, lines).ToArray();
+        var last = new int[lines];
+        for (var position = 0; position < order.Count; position++)
+        {
+            foreach (var line in layouts[order[position]].Lines())
+            {
+                if (first[line] < 0)
+                    opens[first[line] = position]++;
+                last[line] = position;
+            }
+        }
+        foreach (var position in last)
+            closes[position]++;
+        var (open, largest) = (0, 0);
+        for (var position = 0; position < order.Count; position++)
+        {
+            open += opens[position];
+            largest = Math.Max(largest, open);
+            open -= closes[position];
+        }
+        return largest;
+    }
+
+    /// <summary>A closing order of a component and a bound: first by looking one line ahead, then by exact search for ever more open lines from an aim on.</summary>
+    private static (List<int> Order, int Least) Closing(LineGraph graph, int[] component, int aim, bool once, StepBudget steps)
+    {
+        var (best, open) = LookingAhead(graph, component, aim, steps);
+        for (var most = aim; most < open; most++)
+        {
+            var found = ClosingSearch.Find(graph, component, most, steps, out var refuted);
+            if (found is not null)
+                return (found, most > aim ? most : 0);
+            if (!refuted)
+                return (best, most > aim ? most : 0);
+            if (once)
+                return (best, most + 1);
+        }
+        return (best, open > aim ? open : 0);
+    }
+
+    /// <summary>Closes next the line that opens the fewest others; from several first lines, those of least degree first.</summary>
+    private static (List<int> Order, int Open) LookingAhead(LineGraph graph, int[] component, int aim, StepBudget steps)
+    {
+        List<int> best = [];
+        var least = int.MaxValue;
+        foreach (var first in component.OrderBy(line => graph.Together(line).Count).Take(MostStarts))
+        {
+            if (least <= aim || best.Count > 0 && steps.Exhausted)
+                break;
+            var (order, open) = LookingAhead(graph, component, first, least, steps);
+            if (open < least)
+                (best, least) = (order, open);
+        }
+        return (best, least);
+    }
+
+    private static (List<int> Order, int Open) LookingAhead(LineGraph graph, int[] component, int first, int below, StepBudget steps)
+    {
+        var opened = new LineSet(graph.Lines);
+        var left = component.ToList();
+        var order = new List<int>();
+        var largest = 0;
+        for (var line = first; ; line = left.MinBy(other => graph.Together(other).CountBeyond(opened)))
+        {
+            opened.Add(graph.Together(line));
+            largest = Math.Max(largest, opened.Count - order.Count);
+            order.Add(line);
+            left.Remove(line);
+            steps.Spend(left.Count);
+            if (left.Count == 0 || largest >= below)
+                return (order, largest);
+        }
+    }
+
+    /// <summary>
+    /// The layouts in the order in which the closing lines need them; a layout all of whose lines have been opened goes beside those cut already, so that lines close early.
+    /// </summary>
+    private static List<int> Sequence(List<LineSet> layouts, List<int> closing, int lines)
+    {
+        var order = new List<int>();
+        var waiting = Enumerable.Range(0, layouts.Count).ToList();
+        var opened = new LineSet(lines);
+        foreach (var line in closing)
+        {
+            while (waiting.Where(layout => layouts[layout].Contains(line)).Select(layout => (int?)layout).MinBy(layout => layouts[layout!.Value].CountBeyond(opened)) is { } next)
+            {
+                opened.Add(layouts[next]);
+                order.Add(next);
+                waiting.Remove(next);
+                order.AddRange(waiting.Where(layout => layouts[layout].CountBeyond(opened) == 0));
+                waiting.RemoveAll(layout => layouts[layout].CountBeyond(opened) == 0);
+            }
+        }
+        order.AddRange(waiting);
+        return order;
+    }
+}
