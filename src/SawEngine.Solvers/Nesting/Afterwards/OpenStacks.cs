@@ -84,21 +84,54 @@ public static class OpenStacks
         return largest;
     }
 
-    /// <summary>A closing order of a component and a bound: first by looking one line ahead, then by exact search for ever more open lines from an aim on.</summary>
-    private static (List<int> Order, int Least) Closing(LineGraph graph, int[] component, int aim, bool once, StepBudget steps)
+    /// <summary>
+    /// A closing order of a component, and the least open lines proved for it where they are above an aim. First by looking one line ahead, then by exact search for ever
+    /// fewer open lines with half the steps; if those end first, the others raise the bound from the aim on. With a limit one search for the aim is enough.
+    /// </summary>
+    private static (List<int> Order, int Least) Closing(LineGraph graph, int[] component, int aim, bool limited, StepBudget steps)
     {
         var (best, open) = LookingAhead(graph, component, aim, steps);
-        for (var most = aim; most < open; most++)
+        var least = aim;
+        if (limited)
         {
-            var found = ClosingSearch.Find(graph, component, most, steps, out var refuted);
-            if (found is not null)
-                return (found, most > aim ? most : 0);
-            if (!refuted)
-                return (best, most > aim ? most : 0);
-            if (once)
-                return (best, most + 1);
+            Fewer(graph, component, Math.Min(aim + 1, open), ref best, ref least, steps);
         }
-        return (best, open > aim ? open : 0);
+        else
+        {
+            var half = steps.Half();
+            open = Fewer(graph, component, open, ref best, ref least, half);
+            steps.Spend(half.Spent);
+            Raise(graph, component, open, ref best, ref least, steps);
+        }
+        return (best, least > aim ? least : 0);
+    }
+
+    /// <summary>Searches for fewer open lines than some number until none or the bound is reached; the fewest found.</summary>
+    private static int Fewer(LineGraph graph, int[] component, int open, ref List<int> best, ref int least, StepBudget budget)
+    {
+        while (open > least)
+        {
+            var found = ClosingSearch.Find(graph, component, open - 1, budget, out var refuted);
+            if (refuted)
+                least = open;
+            if (found is null)
+                break;
+            (best, open) = (found, open - 1);
+        }
+        return open;
+    }
+
+    /// <summary>Refutes one number after the other from the bound on.</summary>
+    private static void Raise(LineGraph graph, int[] component, int open, ref List<int> best, ref int least, StepBudget budget)
+    {
+        while (least < open)
+        {
+            var found = ClosingSearch.Find(graph, component, least, budget, out var refuted);
+            best = found ?? best;
+            if (!refuted)
+                break;
+            least++;
+        }
     }
 
     /// <summary>Closes next the line that opens the fewest others; from several first lines, those of least degree first.</summary>

@@ -15,4 +15,7 @@ internal sealed class StepBudget(long steps, CancellationToken cancellation)
         Spent += taken;
         return !Exhausted;
     }
+
+    /// <summary>A budget of its own with half the steps left here; what is spent of it is to be spent here as well.</summary>
+    public StepBudget Half() => new(Math.Max(0, steps - Spent) / 2, cancellation);
 }
