@@ -98,7 +98,7 @@ public static class OpenStacks
         }
         else
         {
-            var half = steps.Half();
+            var half = steps.Part(steps.Left / 2);
             open = Fewer(graph, component, open, ref best, ref least, half);
             steps.Spend(half.Spent);
             Raise(graph, component, open, ref best, ref least, steps);
