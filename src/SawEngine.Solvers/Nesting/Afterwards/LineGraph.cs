@@ -51,13 +51,14 @@ internal sealed class LineGraph
     /// <summary>
     /// A lower bound on the open lines of a component: one more than the largest least degree met while the line of least degree is contracted into the neighbor
     /// with which it shares the fewest neighbors (contraction degeneracy, a bound on treewidth and so on pathwidth; Bodlaender, Koster, Wolle 2004).
+    /// Weaker, yet valid, where the steps end first.
     /// </summary>
-    public int Bound(int[] component)
+    public int Bound(int[] component, StepBudget steps)
     {
         var left = component.ToList();
         var near = left.ToDictionary(line => line, line => _together[line].Copy());
         var bound = 1;
-        while (left.Count > 1)
+        while (left.Count > 1 && steps.Spend(left.Count))
         {
             var line = left.MinBy(one => near[one].Count);
             bound = Math.Max(bound, near[line].Count);

@@ -10,6 +10,7 @@ internal sealed class MergeSearch
     private readonly Func<int, IReadOnlyList<int>, decimal> _cost;
     private readonly StepBudget _budget;
     private readonly long[] _totals;
+    private readonly int[] _fewestFirst;
     private readonly decimal _costLimit;
     private List<Bars> _bars = [];
 
@@ -23,6 +24,7 @@ internal sealed class MergeSearch
                 _totals[type] += (long)layout.Repeat * layout.Counts[type];
             _costLimit += layout.Repeat * cost(layout.Stock, layout.Counts);
         }
+        _fewestFirst = [.. Enumerable.Range(0, _totals.Length).Where(type => _totals[type] > 0).OrderBy(type => _totals[type])];
     }
 
     /// <summary>One layout less than given; null where there is none or the budget ends first.</summary>
@@ -78,7 +80,7 @@ internal sealed class MergeSearch
     private bool Fill(List<(int Stock, int Repeat)> division)
     {
         var types = new List<(int Type, List<int[]> Shares)>();
-        for (var type = 0; type < _totals.Length; type++)
+        foreach (var type in _fewestFirst)
         {
             var shares = new List<int[]>();
             Share(_totals[type], division, new int[division.Count], 0, shares);

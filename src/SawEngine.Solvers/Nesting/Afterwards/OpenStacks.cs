@@ -19,7 +19,7 @@ public static class OpenStacks
         var steps = new StepBudget(budget, cancellation);
         var components = graph.Components();
         var widest = sets.Select(set => set.Count).DefaultIfEmpty(0).Max();
-        var bound = components.Select(graph.Bound).Append(widest).Max();
+        var bound = components.Select(component => graph.Bound(component, steps)).Append(widest).Max();
         var aim = Math.Max(bound, limit ?? 0);
         var closing = new List<int>();
         // The component that forces most open lines decides; the others need only stay within what it forces.
@@ -162,9 +162,10 @@ public static class OpenStacks
             largest = Math.Max(largest, opened.Count - order.Count);
             order.Add(line);
             left.Remove(line);
-            steps.Spend(left.Count);
             if (left.Count == 0 || largest >= below)
                 return (order, largest);
+            if (!steps.Spend(left.Count))
+                return ([.. order, .. left], component.Length);
         }
     }
 
