@@ -29,6 +29,9 @@ internal sealed class BoundBar
 
     public long CostMicros => _item.CostMicros;
 
+    /// <summary>What pieces and remainder share: the remainder is no longer than this less the total size taken.</summary>
+    public long Shared => _shared;
+
     /// <summary>Whether any remainder has a value.</summary>
     public bool IsCredited { get; }
 

@@ -19,8 +19,15 @@ public sealed class GreedyNester : INester
     /// <inheritdoc/>
     public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
     {
+        var best = Best(problem, cancellation, out var canceled);
+        var (layouts, placed) = LineAssignment.Of(problem, best.Model, best.Bars);
+        return Answer(problem, layouts, placed, NestBound.Micros(problem, placed), canceled);
+    }
+
+    internal static FilledBars Best(NestProblem problem, CancellationToken cancellation, out bool canceled)
+    {
         FilledBars? best = null;
-        var canceled = false;
+        canceled = false;
         foreach (var filled in Candidates(problem, cancellation))
         {
             if (filled is not null && filled.IsBetterThan(best))
@@ -29,11 +36,10 @@ public sealed class GreedyNester : INester
             if (canceled)
                 break;
         }
-        var (layouts, placed) = LineAssignment.Of(problem, best!.Model, best.Bars);
-        return Answer(problem, layouts, placed, canceled);
+        return best!;
     }
 
-    private static Nest Answer(NestProblem problem, IReadOnlyList<BarLayout> layouts, IReadOnlyDictionary<PieceRef, int> placed, bool canceled)
+    internal static Nest Answer(NestProblem problem, IReadOnlyList<BarLayout> layouts, IReadOnlyDictionary<PieceRef, int> placed, long bound, bool canceled)
     {
         var reasons = new UnplacedReasons(problem);
         var unplaced = problem.Lines.OrderBy(line => line.Ref)
@@ -42,7 +48,6 @@ public sealed class GreedyNester : INester
             .Select(left => new UnplacedPieces(left.Line.Ref, left.Quantity, reasons.Of(left.Line)))
             .ToList();
         var value = layouts.Sum(LayoutCost.Micros);
-        var bound = NestBound.Micros(problem, placed);
         // Where bars ran out, more pieces might have been placed: a bound on the cost of those that were proves nothing about that.
         var proved = value == bound && !unplaced.Exists(row => row.Reason is UnplacedReason.StockUsedUp or UnplacedReason.NoSingleHeat);
         return new()

@@ -21,7 +21,7 @@ internal sealed class LineAssignment
         _problem = problem;
         _model = model;
         _waiting = [.. model.Types.Select(type => new Queue<(OrderLine, int)>(type.Lines))];
-        _heads = [.. _waiting.Select(queue => queue.Dequeue())];
+        _heads = [.. _waiting.Select(queue => queue.TryDequeue(out var head) ? head : default)];
     }
 
     /// <summary>The layouts by stock id, then in the order in which they were found, and the number of pieces placed of each line.</summary>

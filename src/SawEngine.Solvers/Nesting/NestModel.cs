@@ -48,8 +48,15 @@ internal sealed class NestModel
         }
     }
 
+    private NestModel(NestModel model, PieceType[] types)
+    {
+        (_faces, _serves, _rules, _cost, _gaps, _leads, _ends, _kerfs) = (model._faces, model._serves, model._rules, model._cost, model._gaps, model._leads, model._ends, model._kerfs);
+        (Stock, Types) = (model.Stock, types);
+        Pieces = types.Sum(type => type.Demand);
+    }
+
     /// <summary>The types, longest first.</summary>
-    public PieceType[] Types { get; }
+    public PieceType[] Types { get; private init; }
 
     /// <summary>Stock that serves at least one type, by id.</summary>
     public BarStock[] Stock { get; }
@@ -63,6 +70,9 @@ internal sealed class NestModel
     /// </summary>
     public static NestModel Of(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats) =>
         new(problem, quantityOf, chosenHeats);
+
+    /// <summary>The same model for fewer pieces of each line; types keep their indexes, even where none of their pieces is left.</summary>
+    public NestModel For(IReadOnlyDictionary<PieceRef, int> quantities) => new(this, [.. Types.Select(type => type.For(quantities))]);
 
     public bool Serves(int stock, PieceType type) => _serves[type.Need][Stock[stock].Class];
 
@@ -99,6 +109,14 @@ internal sealed class NestModel
     /// <summary>The least that a piece of a type takes of a bar: its length, the kerf behind it and the loss before its first face.</summary>
     public long SizeOf(PieceType type) => type.Overall + _kerfs[type.SecondFace] + FirstFaceLoss(type);
 
+    /// <summary>The most that a piece of a type takes of a bar, whichever of some pieces follows it.</summary>
+    public long SafeSizeOf(PieceType type, IReadOnlyList<PieceType> followers) => type.Overall + followers.Max(next => Gap(type.SecondFace, next.FirstFace));
+
+    /// <summary>Pieces of some types whose safe sizes add up to no more than this fit on a bar in any order.</summary>
+    public long SafeRoom(BarStock stock, IReadOnlyList<PieceType> types) =>
+        types.Min(last => stock.Length - EndNeed(stock.Class, last.SecondFace) + SafeSizeOf(last, types) - last.Overall)
+        - types.Max(first => Lead(stock.Class, first.FirstFace));
+
     /// <summary>Where the kerf behind the last piece can end at most, a kerf that runs out of the bar included.</summary>
     public long FarthestKerf(BarStock stock, PieceType lastType) =>
         stock.Length - EndNeed(stock.Class, lastType.SecondFace) + _kerfs[lastType.SecondFace];
@@ -116,6 +134,29 @@ internal sealed class NestModel
     {
         var first = isEmpty ? Lead(stock.Class, type.FirstFace) : Gap(lastFace, type.FirstFace);
         return position + first + count * type.Overall + (count - 1) * Gap(type.SecondFace, type.FirstFace);
+    }
+
+    /// <summary>Indexes of types and stock that are linked by who may serve whom, in their order.</summary>
+    public IEnumerable<(List<int> Types, List<int> Stock)> Parts()
+    {
+        var needs = Types.Where(type => type.Demand > 0).Select(type => type.Need).Distinct().Order().ToList();
+        var partOf = needs.ToDictionary(need => need, need => need);
+        for (var stock = 0; stock < Stock.Length; stock++)
+        {
+            var linked = needs.Where(need => NeedServed(need, stock)).Select(need => partOf[need]).ToHashSet();
+            if (linked.Count < 2)
+                continue;
+            var part = linked.Min();
+            foreach (var need in needs.Where(need => linked.Contains(partOf[need])))
+                partOf[need] = part;
+        }
+        foreach (var part in needs.GroupBy(need => partOf[need]))
+        {
+            var members = part.ToHashSet();
+            yield return (
+                [.. Enumerable.Range(0, Types.Length).Where(type => Types[type].Demand > 0 && members.Contains(Types[type].Need))],
+                [.. Enumerable.Range(0, Stock.Length).Where(stock => part.Any(need => NeedServed(need, stock)))]);
+        }
     }
 
     /// <summary>A length by class and face that depends on the class only through the condition of its ends.</summary>

@@ -1,0 +1,115 @@
+using SawEngine.Solvers.Nesting.Master;
+using SawEngine.Solvers.Nesting.Pricing;
+using SawEngine.Solvers.Nesting.Rounding;
+
+namespace SawEngine.Solvers.Nesting;
+
+/// <summary>Nests one part: known layouts, exact fill, linear program with bound, dive, repacking; each only where bound and cost do not meet yet.</summary>
+internal sealed class PartSearch
+{
+    private const int RoundsPerStep = 5;
+
+    /// <summary>Where one more bar is a large step in cost, what is left after a step is priced more thoroughly.</summary>
+    private const int RoundsPerLargeStep = 20;
+
+    private readonly SearchPart _part;
+    private readonly SearchEffort _effort;
+    private readonly SearchMeter _meter;
+    private readonly CostGrid _grid;
+
+    private PartSearch(SearchPart part, List<Column> known, long knownBound, SearchEffort effort, SearchMeter meter)
+    {
+        (_part, _effort, _meter) = (part, effort, meter);
+        _grid = new(part.Bars.Select(bars => (bars.CostMicros, bars.IsCredited)));
+        Bars = known;
+        Bound = knownBound;
+    }
+
+    /// <summary>A layout for each bar.</summary>
+    public List<Column> Bars { get; private set; }
+
+    /// <summary>No nest of the part costs less, in millionths.</summary>
+    public long Bound { get; private set; }
+
+    private long Cost => Bars.Sum(bar => bar.CostMicros);
+
+    private bool IsProved => Cost <= Bound;
+
+    /// <summary>Searches from a nest and a bound that are known.</summary>
+    public static PartSearch Run(SearchPart part, List<Column> known, long knownBound, SearchEffort effort, SearchMeter meter)
+    {
+        var search = new PartSearch(part, known, knownBound, effort, meter);
+        search.Run();
+        return search;
+    }
+
+    private void Run()
+    {
+        if (IsProved || _meter.IsStopped)
+            return;
+        FillExactly(_effort.FirstFillSteps);
+        if (IsProved || _meter.IsStopped)
+            return;
+        var (wanted, available) = (_part.Demand.ToArray(), _part.Bars.Select(bars => bars.Available).ToArray());
+        using var master = new MasterProgram(_part, wanted, available, _meter);
+        foreach (var column in StartColumns())
+            master.Add(column);
+        var pricer = Pricer.Exact(_part, _meter);
+        var root = new RootProgram(_part, master, pricer, _grid, _meter);
+        root.Solve(Bound, Cost, _effort.GoodEnough);
+        Bound = Math.Max(Bound, Math.Min(Cost, _grid.RoundUp(root.Bound)));
+        if (IsProved || _meter.IsStopped)
+            return;
+        var (duals, pool) = (master.Duals.ToArray(), master.Columns.ToList());
+        var (dived, left) = Dive.Run(_part, master, pricer, wanted, available, _grid.Unit > _effort.GoodEnough * Cost ? RoundsPerLargeStep : RoundsPerStep, _meter);
+        if (left == 0)
+            Take(dived);
+        FillExactly(_effort.FillSteps);
+        RepackBars(new Repack(_part, Pricer.Coarse(_part, _meter), duals, [.. pool, .. Bars], _meter));
+    }
+
+    private void Take(List<Column> bars)
+    {
+        if (bars.Sum(bar => bar.CostMicros) < Cost)
+            Bars = bars;
+    }
+
+    private void FillExactly(long mostSteps)
+    {
+        if (_part.Bars[0].CostMicros > 0 && !IsProved && ExactFill.Run(_part, Bound / _part.Bars[0].CostMicros, mostSteps, _meter) is { } filled)
+            Take(filled);
+    }
+
+    private void RepackBars(Repack repack)
+    {
+        var started = _meter.Spent;
+        _meter.Limit = started + _effort.RepackWork;
+        var vain = 0;
+        for (var i = 0; Bars.Count > 1 && vain < _effort.VainRepacks && !IsProved && !_meter.IsStopped; i++)
+        {
+            var before = Cost;
+            Bars = repack.Try(Bars, _effort.RepackSizes[i % _effort.RepackSizes.Count]);
+            vain = Cost < before ? 0 : vain + 1;
+        }
+        _meter.Limit = long.MaxValue;
+    }
+
+    /// <summary>What is known, and bars of one type each of those kinds that never run out.</summary>
+    private IEnumerable<Column> StartColumns()
+    {
+        foreach (var bar in Bars)
+            yield return bar;
+        for (var bars = 0; bars < _part.Bars.Count; bars++)
+        {
+            if (_part.Bars[bars].IsLimited)
+                continue;
+            for (var type = 0; type < _part.Types.Count; type++)
+            {
+                var counts = new int[_part.Types.Count];
+                counts[type] = (int)Math.Min(_part.Demand[type], _part.Bars[bars].SafeRoom / Math.Max(1, _part.SafeSizes[type]));
+                if (counts[type] > 0 && _part.Model.ClassServes(_part.Bars[bars].Class, _part.TypeOf(type)) && _part.ColumnOf(bars, counts) is { } column)
+                    yield return column;
+            }
+        }
+    }
+}
