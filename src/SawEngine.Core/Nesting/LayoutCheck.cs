@@ -174,17 +174,31 @@ internal sealed class LayoutCheck(
     private void CheckRemainder(StockItem stock)
     {
         var (length, kind, value) = layout.Remainder;
-        var kept = problem.Remnants is { } rules && length.Nanometers > 0 && length.Nanometers >= rules.KeepFrom.Nanometers;
+        // Under a limit, whether a long remainder may be scrap is a matter of the nest.
+        var kept = IsLongEnough(problem, layout) && (kind == RemainderKind.Remnant || problem.Remnants!.MostNew is null);
         if (kind == RemainderKind.Remnant != kept)
             Add(NestRule.RemainderKind, $"a remainder of {length.Nanometers} nm booked as {kind}");
         var worth = BigInteger.Min(ScrapWorth(stock, length.Nanometers), ShareOfCost(stock, length.Nanometers, 1m));
         if (kept)
-            worth = BigInteger.Max(worth, ShareOfCost(stock, length.Nanometers, problem.Remnants!.ValueFraction));
+            worth = BigInteger.Max(worth, RemnantWorth(problem.Remnants!, stock, length.Nanometers));
         // One millionth is left to the rounding of decimal quotients.
         if (value > worth + 1)
             Add(NestRule.RemainderValueHigh, $"a remainder worth {worth} booked at {value}");
         else if (value < worth - 1)
             Add(NestRule.RemainderValueLow, $"a remainder worth {worth} booked at {value}");
+    }
+
+    /// <summary>Whether the rules would keep a layout's remainder, were there no limit.</summary>
+    public static bool IsLongEnough(NestProblem problem, BarLayout layout) =>
+        problem.Remnants is { } rules && layout.Remainder.Length.Nanometers > 0 && layout.Remainder.Length.Nanometers >= rules.KeepFrom.Nanometers;
+
+    /// <summary>The best of what it and all shorter remnants are worth, each class looked at where it is worth most: at its end.</summary>
+    private static BigInteger RemnantWorth(RemnantRules rules, StockItem stock, long length)
+    {
+        (long From, decimal Fraction)[] classes = [(rules.KeepFrom.Nanometers, rules.ValueFraction), .. rules.Classes.Select(one => (one.From.Nanometers, one.ValueFraction))];
+        return classes.Zip(classes.Skip(1).Select(next => next.From).Append(long.MaxValue), (one, end) => (one.From, one.Fraction, End: Math.Min(end, length)))
+            .Where((one, i) => i == 0 || one.From <= length)
+            .Max(one => ShareOfCost(stock, one.End, one.Fraction) - rules.HandlingCostMicros);
     }
 
     private static BigInteger ShareOfCost(StockItem stock, long length, decimal fraction)
@@ -207,6 +221,17 @@ internal sealed class LayoutCheck(
     {
         var scale = BigInteger.Pow(10, value.Scale);
         return (new BigInteger(value * (decimal)scale), scale);
+    }
+
+    /// <summary>One pass for each face, less those that two pieces share and those of faces that are the bar's own ends.</summary>
+    public static int Passes(BarLayout layout, Quantities.Length kerf)
+    {
+        var cuts = layout.Cuts;
+        var shared = cuts.Zip(cuts.Skip(1)).Count(pair => pair.First.EndCut == pair.Second.StartCut
+            && (double)pair.Second.Start.Nanometers - pair.First.End.Nanometers <= FaceTrigonometry.AlongBar(pair.First.EndCut, kerf) + (pair.First.EndCut.IsSquare ? 0 : GridStep + Noise));
+        var ownEnds = cuts.Count == 0 ? 0
+            : (cuts[0].StartCut.IsSquare && cuts[0].Start.Nanometers <= 0 ? 1 : 0) + (cuts[^1].EndCut.IsSquare && cuts[^1].End >= layout.Stock.Length ? 1 : 0);
+        return 2 * cuts.Count - shared - ownEnds;
     }
 
     private void CheckSaw(StockItem stock)

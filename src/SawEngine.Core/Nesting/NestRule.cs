@@ -48,7 +48,7 @@ public static class NestRule
     /// <summary>The remainder is booked as the one physical piece that is left behind the last kerf.</summary>
     public const string RemainderLength = "remainder_length_wrong";
 
-    /// <summary>A remainder is a remnant from the shortest kept length up, else scrap.</summary>
+    /// <summary>A remainder is a remnant from the shortest kept length up while remnants may be left, else scrap.</summary>
     public const string RemainderKind = "remainder_kind_wrong";
 
     /// <summary>A remainder is not credited with more than it is worth.</summary>
@@ -56,6 +56,9 @@ public static class NestRule
 
     /// <summary>A remainder is not credited with less than it is worth.</summary>
     public const string RemainderValueLow = "remainder_value_too_low";
+
+    /// <summary>No more remnants are left than the rules allow.</summary>
+    public const string TooManyRemnants = "too_many_remnants";
 
     /// <summary>A piece is cut from its own section.</summary>
     public const string Section = "wrong_section";
@@ -114,7 +117,7 @@ public static class NestRule
     /// <summary>A bar is not heavier than the bar feed carries.</summary>
     public const string LoadLimit = "bar_too_heavy";
 
-    /// <summary>The value of a nest is the sum of its bars' costs less the value of their remainders.</summary>
+    /// <summary>The value of a nest is the sum of its bars' costs, of pulling and of cutting them, less the value of their remainders.</summary>
     public const string Value = "value_wrong";
 
     /// <summary>A bound is not above the value.</summary>

@@ -30,7 +30,8 @@ public static class NestVerifier
         CheckQuantities(problem, nest, violations);
         CheckSingleHeats(problem, offered, nest, violations);
         CheckUnplaced(nest, violations);
-        CheckValue(nest, violations);
+        CheckRemnants(problem, nest, violations);
+        CheckValue(problem, nest, violations);
         return violations;
     }
 
@@ -106,11 +107,25 @@ public static class NestVerifier
         }
     }
 
-    private static void CheckValue(Nest nest, List<Violation> violations)
+    private static void CheckRemnants(NestProblem problem, Nest nest, List<Violation> violations)
+    {
+        if (problem.Remnants?.MostNew is not { } most)
+            return;
+        var kept = nest.Layouts.Sum(layout => layout.Remainder.Kind == RemainderKind.Remnant ? (decimal)layout.Repeat : 0m);
+        if (kept > most)
+            violations.Add(new(NestRule.TooManyRemnants, $"{kept} remnants are left, at most {most} may be."));
+        else if (kept < most && nest.Layouts.Any(layout => layout.Remainder.Kind == RemainderKind.Scrap && LayoutCheck.IsLongEnough(problem, layout)))
+            violations.Add(new(NestRule.RemainderKind, $"A long remainder is booked as scrap, though only {kept} of {most} remnants are left."));
+    }
+
+    private static void CheckValue(NestProblem problem, Nest nest, List<Violation> violations)
     {
         var sum = 0m;
         foreach (var layout in nest.Layouts)
-            sum += ((decimal)layout.Stock.CostMicros - layout.Remainder.ValueMicros) * layout.Repeat;
+        {
+            var cutting = problem.CostPerCutMicros == 0 ? 0m : (decimal)problem.CostPerCutMicros * LayoutCheck.Passes(layout, problem.Rules.Kerf);
+            sum += ((decimal)layout.Stock.CostMicros + layout.Stock.PullCostMicros + cutting - layout.Remainder.ValueMicros) * layout.Repeat;
+        }
         if (sum != nest.ValueMicros)
             violations.Add(new(NestRule.Value, $"The value is {nest.ValueMicros}, the bars cost {sum}."));
         if (nest.BoundMicros > nest.ValueMicros)

@@ -14,6 +14,8 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
 
     private readonly Dictionary<string, StockItem> offered = problem.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal);
 
+    private readonly Dictionary<(string Section, string Grade), int> remnants = [];
+
     private readonly Dictionary<string, DateTimeOffset> due = problem.Orders.Where(order => order.Due is not null)
         .ToDictionary(order => order.OrderId, order => order.Due!.Value, StringComparer.Ordinal);
 
@@ -26,6 +28,8 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
         var best = Best(SawClass.Candidates(fitted.Settings).Select(sawClass => Nest(fitted.Group, sawClass)).ToList());
         foreach (var layout in best.Layouts)
             stockLeft[layout.Stock.StockId] -= layout.Repeat;
+        var material = MaterialOf(fitted.Group);
+        remnants[material] = remnants.GetValueOrDefault(material) + (int)RemnantLimit.NewRemnants(best.Layouts);
         return best with
         {
             Layouts = best.Layouts.Select(layout => layout with { Stock = offered[layout.Stock.StockId] }).ToList(),
@@ -58,10 +62,12 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
         Lines = group.Lines,
         Stock = stock,
         Rules = sawClass.Envelope,
-        Remnants = problem.Remnants,
+        Remnants = problem.Remnants is { MostNew: { } most } rules ? rules with { MostNew = most - remnants.GetValueOrDefault(MaterialOf(group)) } : problem.Remnants,
         ScrapValueMicrosPerKilogram = problem.ScrapValueMicrosPerKilogram,
         Due = due,
     };
+
+    private static (string Section, string Grade) MaterialOf(CuttingGroup group) => (group.Section.Designation, group.Grade.Designation);
 
     private StockItem? WhatIsLeft(StockItem item) =>
         stockLeft[item.StockId] switch

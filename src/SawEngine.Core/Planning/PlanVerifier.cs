@@ -17,6 +17,7 @@ public static class PlanVerifier
         CheckPieces(problem, plan, violations);
         CheckLayouts(problem, plan, violations);
         CheckStock(problem, plan, violations);
+        CheckRemnants(problem, plan, violations);
         CheckJobs(problem, plan, violations);
         CheckOrders(problem, plan, violations);
         CheckCosts(problem, plan, violations);
@@ -124,6 +125,19 @@ public static class PlanVerifier
         var claimed = plan.Claims.Select(claim => (claim.StockId, claim.Quantity)).OrderBy(claim => claim.StockId, StringComparer.Ordinal);
         if (!claimed.SequenceEqual(used.Select(item => (StockId: item.Key, Quantity: item.Value)).OrderBy(item => item.StockId, StringComparer.Ordinal)))
             violations.Add(new(PlanRule.ClaimsWrong, "The claims are not the stock that the layouts use."));
+    }
+
+    private static void CheckRemnants(PlanProblem problem, Plan plan, List<Violation> violations)
+    {
+        if (problem.Remnants?.MostNew is not { } most)
+            return;
+        foreach (var nest in plan.Layouts.Where(layout => layout.Layout.Remainder.Kind == RemainderKind.Remnant)
+            .GroupBy(layout => (layout.Layout.Stock.Section?.Designation, layout.Layout.Stock.Grade?.Designation)))
+        {
+            var left = nest.Sum(layout => (long)layout.Layout.Repeat);
+            if (left > most)
+                violations.Add(new(PlanRule.TooManyRemnants, $"{left} remnants of {nest.Key} are left, at most {most} may be."));
+        }
     }
 
     private static void CheckJobs(PlanProblem problem, Plan plan, List<Violation> violations)

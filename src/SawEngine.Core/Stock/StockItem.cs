@@ -34,6 +34,9 @@ public sealed record StockItem
     /// </summary>
     public required long CostMicros { get; init; }
 
+    /// <summary>Cost of pulling one bar from its place, in millionths of the objective's unit.</summary>
+    public long PullCostMicros { get; init; }
+
     /// <summary>The melt it comes from; null where it is lost or unknown.</summary>
     public string? Heat { get; init; }
 

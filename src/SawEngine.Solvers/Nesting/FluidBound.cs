@@ -29,7 +29,7 @@ internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, I
         }
         // Decimal quotients are good to 28 digits; a thousandth of a millionth is far beyond what they lose.
         var micros = (long)decimal.Ceiling(bound - 0.001m);
-        return bars.Any(bar => bar.IsCredited) ? micros : SmallestSumFrom(micros);
+        return bars.All(bar => bar.IsFixed) ? SmallestSumFrom(micros) : micros;
     }
 
     private IEnumerable<SizeFunction> Functions()

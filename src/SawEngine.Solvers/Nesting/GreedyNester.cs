@@ -41,7 +41,9 @@ public sealed class GreedyNester : INester
             .Where(left => left.Quantity > 0)
             .Select(left => new UnplacedPieces(left.Line.Ref, left.Quantity, reasons.Of(left.Line)))
             .ToList();
-        var value = layouts.Sum(LayoutCost.Micros);
+        var cost = LayoutCost.Of(problem);
+        layouts = RemnantLimit.Apply(layouts, cost);
+        var value = layouts.Sum(cost.Micros);
         var bound = NestBound.Micros(problem, placed);
         // Where bars ran out, more pieces might have been placed: a bound on the cost of those that were proves nothing about that.
         var proved = value == bound && !unplaced.Exists(row => row.Reason is UnplacedReason.StockUsedUp or UnplacedReason.NoSingleHeat);

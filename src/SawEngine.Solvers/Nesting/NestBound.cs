@@ -23,7 +23,8 @@ public static class NestBound
             if (bars.Count > 0)
                 bound += new FluidBound(sizes, bars).Micros();
         }
-        return bound;
+        // One pass of the blade for each piece; what the ends of a bar add to that is in the cost of the bars.
+        return bound + cost.CostPerCutMicros * model.Pieces;
     }
 
     /// <summary>Types and stock that are linked by who may serve whom.</summary>

@@ -83,15 +83,28 @@ internal sealed class NestModel
     /// <summary>What must stay behind the last piece's end.</summary>
     public long EndNeed(int stockClass, int face) => _ends[stockClass][face];
 
-    /// <summary>What a bar costs whose last piece ends at a position.</summary>
+    /// <summary>
+    /// What a bar costs whose last piece ends at a position. One pass of the blade for each piece is left out of account: all nests of the same pieces take these.
+    /// </summary>
     public long NetCost(BarStock stock, long end, int lastFace)
     {
         var remainder = stock.Length - end - Math.Min(_kerfs[lastFace], stock.Length - end);
-        return LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, Length.FromNanometers(remainder)));
+        return LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, Length.FromNanometers(remainder))) + EndCutsCost(stock, stock.Length - end, lastFace);
     }
 
     /// <summary>A bar of the stock never costs less than this, whatever is left of it.</summary>
-    public long LeastCost(BarStock stock) => LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, stock.Item.Length));
+    public long LeastCost(BarStock stock) => LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, stock.Item.Length)) + LeastEndCutsCost(stock.Item);
+
+    /// <summary>The least that passes of the blade at a bar's two ends add to one pass for each piece.</summary>
+    public long LeastEndCutsCost(StockItem item) =>
+        _cost.CostPerCutMicros * ((_rules.TrimFor(item.EndCondition) > Length.Zero ? 1 : 0) - (MayEndWithBar(item) ? 1 : 0));
+
+    /// <summary>Whether a last piece may end with the bar itself, without a pass behind it.</summary>
+    public bool MayEndWithBar(StockItem item) => LayoutPositions.LastEnd(item, EndCut.Square, _rules) >= item.Length;
+
+    private long EndCutsCost(BarStock stock, long behind, int lastFace) => _cost.CostPerCutMicros == 0
+        ? 0
+        : _cost.CostPerCutMicros * ((_rules.TrimFor(stock.Item.EndCondition) > Length.Zero ? 1 : 0) + CutCount.Behind(Length.FromNanometers(behind), lastFace != 0) - 1);
 
     /// <summary>What the first face of a type takes of the bar before it, beyond the kerf of a square cut.</summary>
     public long FirstFaceLoss(PieceType type) => Gap(0, type.FirstFace) - _kerfs[0];

@@ -1,6 +1,7 @@
 using SawEngine.Core.Grades;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
+using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Stock;
 using static SawEngine.Core.Tests.Nesting.Some;
@@ -67,6 +68,12 @@ public class NestVerifierTests
         ["A remnant is credited too high"] = (NestRule.RemainderValueHigh, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros + 2 } })),
         ["A remnant is credited too low"] = (NestRule.RemainderValueLow, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros - 2 } })),
         ["Scrap is credited too high"] = (NestRule.RemainderValueHigh, c => c.Layout(Remnant, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros + 2 } })),
+        ["A longer remnant is credited with the fraction of the shorter"] = (NestRule.RemainderValueLow, c => c.Remnants(r => r with { Classes = [new(Mm(610), 0.9m)] })),
+        ["A remnant is credited without its handling"] = (NestRule.RemainderValueHigh, c => c.Remnants(r => r with { HandlingCostMicros = 1_000_000 })),
+        ["More remnants are left than may be"] = (NestRule.TooManyRemnants, c => c.Remnants(r => r with { MostNew = 1 })),
+        ["A remnant that may be left is booked as scrap"] = (NestRule.RemainderKind, c => c.Remnants(r => r with { MostNew = 2 }).Layout(Beams, l => l with { Remainder = LayoutCost.Of(c.Problem).ScrapOf(l.Stock, l.Remainder.Length) })),
+        ["The value leaves out what pulling costs"] = (NestRule.Value, c => c.Stock(Bars.StockId, item => item with { PullCostMicros = 1 })),
+        ["The value leaves out what cutting costs"] = (NestRule.Value, c => c with { Problem = c.Problem with { CostPerCutMicros = 1 } }),
         ["The bar is of another section"] = (NestRule.Section, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherSection)),
         ["The bar is of another grade"] = (NestRule.Grade, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherGrade)),
         ["The bar is not offered"] = (NestRule.UnknownStock, c => c.Layout(Beams, l => l with { Stock = l.Stock with { StockId = "NONE" } })),
@@ -113,6 +120,17 @@ public class NestVerifierTests
 
         Assert.Empty(NestVerifier.Verify(good.Problem, good.Nest));
         Assert.All(good.Nest.Layouts, layout => Assert.Empty(NestVerifier.VerifyLayout(good.Problem, layout)));
+    }
+
+    [Fact]
+    public void Passes_of_the_blade_are_counted_as_they_are_costed()
+    {
+        var good = Good();
+
+        // A trim cut and one pass for each of seven pieces, the last one's own; of the mitered first faces each takes one more.
+        Assert.Equal([8, 9, 3], good.Nest.Layouts.Select(layout => LayoutCheck.Passes(layout, good.Problem.Rules.Kerf)));
+        Assert.All(good.Nest.Layouts, layout => Assert.Equal(LayoutCheck.Passes(layout, good.Problem.Rules.Kerf), CutCount.Of(layout, good.Problem.Rules.Kerf)));
+        Assert.All(good.Nest.Layouts, layout => Assert.Equal(CutCount.Of(layout, good.Problem.Rules.Kerf), SawCut.Of(layout).Count));
     }
 
     [Theory]
@@ -245,6 +263,8 @@ public class NestVerifierTests
             Layout(layout, l => l with { Cuts = [.. l.Cuts.Select((c, i) => i == cut ? c with { EndCut = second } : c)] });
 
         public Case Rules(Func<CutRules, CutRules> mutate) => this with { Problem = Problem with { Rules = mutate(Problem.Rules) } };
+
+        public Case Remnants(Func<RemnantRules, RemnantRules> mutate) => this with { Problem = Problem with { Remnants = mutate(Problem.Remnants!) } };
 
         public Case Line(PieceRef piece, Func<OrderLine, OrderLine> mutate) =>
             this with { Problem = Problem with { Lines = [.. Problem.Lines.Select(line => line.Ref == piece ? mutate(line) : line)] } };

@@ -20,10 +20,11 @@ internal static class RandomProblem
         var withMiters = random.Next(2) == 0;
         var withHeats = random.Next(2) == 0;
         var byMoney = random.Next(2) == 0;
+        var withHandling = random.Next(2) == 0;
         return new()
         {
             Lines = [.. Enumerable.Range(0, random.Next(1, mostLines + 1)).Select(i => RandomLine(random, i, mostQuantity, withMiters, withHeats) with { Section = Beam, Grade = grade })],
-            Stock = [.. Enumerable.Range(0, random.Next(1, mostStock + 1)).Select(i => RandomStock(random, i, withHeats, byMoney) with { Section = Beam, Grade = grade })],
+            Stock = [.. Enumerable.Range(0, random.Next(1, mostStock + 1)).Select(i => RandomStock(random, i, withHeats, byMoney) with { Section = Beam, Grade = grade, PullCostMicros = withHandling ? random.Next(0, 4) * 2_000_000L : 0 })],
             Rules = new()
             {
                 Kerf = Mm(random.Next(0, 4)),
@@ -36,13 +37,25 @@ internal static class RandomProblem
                 Capacity = random.Next(2) == 0 ? new(Mm(300), Mm(280), Mm(220)) : null,
                 MiterRange = new(Angle.FromDegrees(45), Angle.FromDegrees(30)),
             },
-            Remnants = random.Next(2) == 0 ? new(Mm(random.Next(0, 900)), random.Next(0, 11) / 10m) : null,
+            Remnants = random.Next(2) == 0 ? RandomRemnants(random, withHandling) : null,
+            CostPerCutMicros = withHandling ? random.Next(0, 3) * 1_500_000L : 0,
             ScrapValueMicrosPerKilogram = byMoney && random.Next(2) == 0 ? 200_000 : 0,
             Due = new Dictionary<string, DateTimeOffset>
             {
                 ["SO-1"] = new(2026, 12, 2, 0, 0, 0, TimeSpan.Zero),
                 ["SO-2"] = new(2026, 12, 1, 0, 0, 0, TimeSpan.Zero),
             },
+        };
+    }
+
+    private static RemnantRules RandomRemnants(Random random, bool withHandling)
+    {
+        var keepFrom = random.Next(0, 900);
+        return new(Mm(keepFrom), random.Next(0, 11) / 10m)
+        {
+            Classes = withHandling ? [.. Enumerable.Range(1, random.Next(0, 3)).Select(i => new RemnantClass(Mm(keepFrom + 700 * i), random.Next(0, 11) / 10m))] : [],
+            HandlingCostMicros = withHandling ? random.Next(0, 4) * 3_000_000L : 0,
+            MostNew = withHandling && random.Next(2) == 0 ? random.Next(0, 4) : null,
         };
     }
 

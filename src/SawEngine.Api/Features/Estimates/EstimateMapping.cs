@@ -33,7 +33,7 @@ internal sealed record EstimateMapping(PlanProblem Problem, IReadOnlyList<Defaul
             Saws = [.. saws.Select(saw => new PlanSaw(saw.Saw, AllTheTime))],
             Rates = request.Shop.Rates.ToRates(),
             Trim = request.Shop.Trim.ToTrim(scale),
-            Remnants = request.Shop.Remnants.ToRules(scale),
+            Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),
             Effort = request.Effort,
         };
         var grades = request.Order.Lines.Select(line => line.Grade).Concat(request.Stock.Select(item => item.Grade));

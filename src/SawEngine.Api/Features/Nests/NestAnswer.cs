@@ -14,12 +14,14 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     public const string Infeasible = "infeasible";
 
     private readonly LengthScale _scale = new(request.LengthUnit);
-    private readonly bool _isMoney = request.Stock.Any(item => item.Cost is not null);
+    private readonly bool _isMoney = NestGroups.IsCosted(request);
 
     public NestResponse Write(OperationContext context)
     {
         if (TrimIsNotUsed)
             context.Warnings.Add(TrimWarning());
+        if (NotKept() is var notKept and > 0)
+            context.Warnings.Add(RemnantWarning(notKept));
         return new()
         {
             RequestDigest = context.RequestDigest,
@@ -43,6 +45,16 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         Code = WarningCode.TrimNotUsed,
         Pointer = "#/cut/trim",
         Detail = "All stock has sawn ends, which need no trim; state `endCondition` where an end is raw.",
+    };
+
+    /// <summary>Remainders that are scrap only because no more remnants may be left.</summary>
+    private long NotKept() => nests.Sum(n => RemnantLimit.NotKept(n.Nest.Layouts, LayoutCost.Of(n.Group.Problem)));
+
+    private static WarningJson RemnantWarning(long notKept) => new()
+    {
+        Code = WarningCode.RemnantLimitReached,
+        Pointer = "#/remnants/mostNew",
+        Detail = $"Remainders that are long enough to be kept, but count as scrap because no more remnants may be left: {notKept}.",
     };
 
     private static UnplacedPieceJson Unplaced(UnplacedPieces unplaced) => new()
@@ -88,6 +100,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         Heat = layout.Stock.Heat,
         TrimLength = _scale.Write(layout.Trim),
         KerfLength = _scale.Write(layout.KerfTotal),
+        CutCount = CutCount.Of(layout, group.Problem.Rules.Kerf),
         Cuts = [.. layout.Cuts.Select(Cut)],
         Remainder = new()
         {
@@ -127,6 +140,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     private NestTotalsJson Totals() => new()
     {
         BarsUsed = AllLayouts.Sum(l => l.Repeat),
+        CutCount = nests.Sum(n => n.Nest.Layouts.Sum(l => CutCount.Of(l, n.Group.Problem.Rules.Kerf) * l.Repeat)),
         StockLength = Sum(l => l.Stock.Length),
         PieceLength = Sum(PieceLength),
         KerfLength = Sum(l => l.KerfTotal),

@@ -16,4 +16,8 @@ public sealed record NestCutRulesJson
     /// <summary>Shortest remainder that the saw can still hold; at 0 the last kerf may run out of the bar's end.</summary>
     [LengthRange]
     public decimal Tail { get; init; }
+
+    /// <summary>Cost of each pass of the blade, in the unit of the stock's cost.</summary>
+    [CostRange(100_000)]
+    public decimal CostPerCut { get; init; }
 }

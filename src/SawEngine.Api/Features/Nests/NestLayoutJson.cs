@@ -34,6 +34,10 @@ public sealed record NestLayoutJson
     [LengthRange]
     public required decimal KerfLength { get; init; }
 
+    /// <summary>Passes of the blade for each bar, a trim cut included.</summary>
+    [Range(0, int.MaxValue)]
+    public required int CutCount { get; init; }
+
     /// <summary>The pieces in the order in which they are cut.</summary>
     public required IReadOnlyList<NestCutJson> Cuts { get; init; }
 

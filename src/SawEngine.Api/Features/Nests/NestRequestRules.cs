@@ -1,4 +1,5 @@
 using FluentValidation;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
@@ -18,6 +19,7 @@ public sealed class NestRequestRules : AbstractValidator<NestRequest>
         RuleFor(r => r.Pieces).Custom(TotalQuantity);
         RuleForEach(r => r.Pieces).Custom(Heat);
         RuleForEach(r => r.Stock).Custom(Quantity);
+        RuleFor(r => r.Remnants!).SetValidator(new RemnantRulesRules()).When(r => r.Remnants is not null);
         RuleFor(r => r).Custom(SectionsAndGrades);
         RuleFor(r => r).Custom((request, context) => MiteredSections(request, context, catalogs));
     }

@@ -43,6 +43,10 @@ public sealed record NestStockJson : IStatedLength
     [CostRange]
     public decimal? Cost { get; init; }
 
+    /// <summary>Cost of pulling one bar from its place, in the unit of the stock's cost; nothing where absent.</summary>
+    [CostRange(100_000)]
+    public decimal PullCost { get; init; }
+
     /// <summary>The melt that it comes from. Left out, it is unknown.</summary>
     [MinLength(1), MaxLength(Limits.IdLength)]
     public string? Heat { get; init; }

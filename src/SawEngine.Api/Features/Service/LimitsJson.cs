@@ -43,6 +43,7 @@ public sealed record LimitsJson
         EstimatePrices = Wire.EstimateLimits.Prices,
         TotalQuantity = Wire.Limits.TotalQuantity,
         StockQuantity = Wire.Limits.StockQuantity,
+        RemnantClasses = Wire.Limits.RemnantClasses,
         Length = Wire.Limits.Length,
         Cost = Wire.Limits.Cost,
         Seconds = Wire.Limits.Seconds,
@@ -199,6 +200,10 @@ public sealed record LimitsJson
     /// <summary>Most bars of one stock item.</summary>
     [Range(1, 100_000_000)]
     public required int StockQuantity { get; init; }
+
+    /// <summary>Most length classes of remnants.</summary>
+    [Range(1, 100_000_000)]
+    public required int RemnantClasses { get; init; }
 
     /// <summary>Longest length, in either length unit.</summary>
     [Range(1, 100_000_000)]

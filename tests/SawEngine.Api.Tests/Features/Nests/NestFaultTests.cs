@@ -141,6 +141,11 @@ public sealed class NestFaultTests(ServiceHost host)
         { Body(pieces: """[{"pieceId":"p","length":1,"quantity":1,"grade":"A"},{"pieceId":"q","length":1,"quantity":1,"grade":"B"}]"""), "#/stock/0", FaultCode.GradeRequired },
         { Body(more: ""","timeLimitSeconds":0"""), "#/timeLimitSeconds", FaultCode.MustBePositive },
         { Body(more: ""","timeLimitSeconds":61"""), "#/timeLimitSeconds", FaultCode.TooLarge },
+        { Body(more: ""","remnants":{"keepFrom":600,"valueFraction":1,"classes":[{"from":600,"valueFraction":1}]}"""), "#/remnants/classes/0/from", FaultCode.ClassesNotAscending },
+        { Body(more: ""","remnants":{"keepFrom":1,"valueFraction":1,"mostNew":-1}"""), "#/remnants/mostNew", FaultCode.TooSmall },
+        { Body(more: ""","remnants":{"keepFrom":1,"valueFraction":1,"handlingCost":100000.1}"""), "#/remnants/handlingCost", FaultCode.TooLarge },
+        { Stock(""","pullCost":-1"""), "#/stock/0/pullCost", FaultCode.TooSmall },
+        { Body(cut: """{"kerf":2,"costPerCut":0.0000001}"""), "#/cut/costPerCut", FaultCode.TooFine },
         { Body(more: ""","remnants":{"keepFrom":1,"valueFraction":1.01}"""), "#/remnants/valueFraction", FaultCode.TooLarge },
     };
 

@@ -21,14 +21,14 @@ public sealed class NestTests(ServiceHost host)
         AssertJson("""{"value":6000,"bound":6000,"gap":0}""", answer["objective"]);
         AssertJson(
             """
-            [{"layoutId":"s.1","stockId":"s","repeat":1,"trimLength":0,"kerfLength":4.8,
+            [{"layoutId":"s.1","stockId":"s","repeat":1,"trimLength":0,"kerfLength":4.8,"cutCount":2,
               "cuts":[{"pieceId":"p","start":0,"end":1998.4},{"pieceId":"p","start":2000.8,"end":3999.2},{"pieceId":"p","start":4001.6,"end":6000}],
               "remainder":{"length":0,"kind":"scrap","value":0}}]
             """,
             answer["layouts"]);
         AssertJson("""[{"stockId":"s","quantity":1}]""", answer["claims"]);
         AssertJson(
-            """{"barsUsed":1,"stockLength":6000,"pieceLength":5995.2,"kerfLength":4.8,"trimLength":0,"remnantLength":0,"scrapLength":0,"materialYield":0.9992}""",
+            """{"barsUsed":1,"cutCount":2,"stockLength":6000,"pieceLength":5995.2,"kerfLength":4.8,"trimLength":0,"remnantLength":0,"scrapLength":0,"materialYield":0.9992}""",
             answer["totals"]);
     }
 
@@ -71,6 +71,60 @@ public sealed class NestTests(ServiceHost host)
         // (4000 + 1982) / 6000
         Assert.Equal(0.997m, (decimal?)answer["totals"]!["materialYield"]);
         Assert.Empty(answer["warnings"]!.AsArray());
+    }
+
+    [Fact]
+    public async Task Pulling_cutting_handling_and_classes_of_remnants_count()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":2}],
+             "stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":1,"endCondition":"sheared","cost":120,"pullCost":4}],
+             "cut":{"kerf":2,"trim":10,"tail":100,"costPerCut":1.5},
+             "remnants":{"keepFrom":500,"valueFraction":0.5,"classes":[{"from":3000,"valueFraction":0.75}],"handlingCost":3}}
+            """,
+            200);
+
+        // 6000 - 10 - 2 x 1002 = 3986, worth 120 x 0.75 x 3986 / 6000 - 3 = 56.79; three passes with the trim cut: 120 + 4 + 3 x 1.5 - 56.79
+        AssertJson("""{"length":3986,"kind":"remnant","value":56.79}""", answer["layouts"]![0]!["remainder"]);
+        Assert.Equal(3, (int?)answer["layouts"]![0]!["cutCount"]);
+        Assert.Equal(71.71m, (decimal?)answer["objective"]!["value"]);
+    }
+
+    [Fact]
+    public async Task Costs_are_lengths_where_stock_has_none()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"lengthUnit":"in","pieces":[{"pieceId":"p","length":50,"quantity":2}],"stock":[{"stockId":"s","kind":"bar","length":240,"quantity":1,"pullCost":2.5}],
+             "cut":{"kerf":0.0625,"tail":1,"costPerCut":0.25},"remnants":{"keepFrom":20,"valueFraction":0.5,"handlingCost":3}}
+            """,
+            200);
+
+        // 240 - 2 x 50.0625 = 139.875; 240 + 2.5 + 2 x 0.25 - (139.875 / 2 - 3) = 176.0625
+        Assert.Equal(176.0625m, (decimal?)answer["objective"]!["value"]);
+    }
+
+    [Fact]
+    public async Task Remainders_beyond_the_most_new_remnants_are_scrap_and_warned_about()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":4000,"quantity":3}],"stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":3}],"cut":{"kerf":0},
+             "remnants":{"keepFrom":500,"valueFraction":0.5,"mostNew":1}}
+            """,
+            200);
+
+        Assert.Equal(["remnant", "scrap"], answer["layouts"]!.AsArray().Select(layout => (string?)layout!["remainder"]!["kind"]));
+        Assert.Equal([1, 2], answer["layouts"]!.AsArray().Select(layout => (int)layout!["repeat"]!));
+        // 3 x 6000 - 0.5 x 2000
+        Assert.Equal(17_000m, (decimal?)answer["objective"]!["value"]);
+        var warning = Assert.Single(answer["warnings"]!.AsArray())!;
+        Assert.Equal(("remnant_limit_reached", "#/remnants/mostNew"), ((string?)warning["code"], (string?)warning["pointer"]));
+        Assert.EndsWith(": 2.", (string?)warning["detail"], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -27,6 +27,7 @@ public sealed class PlanRequestRulesTests
         new("More than all of a blade's life", r => Blade(r)["remainingLife"] = 1.1m, "#/shop/blades/0/remainingLife", "too_large"),
         new("Less than none of a blade's life", r => Blade(r)["remainingLife"] = -0.1m, "#/shop/blades/0/remainingLife", "too_small"),
         new("Remnants worth more than the bar", r => r["shop"]!["remnants"]!["valueFraction"] = 1.01m, "#/shop/remnants/valueFraction", "too_large"),
+        new("Classes of remnants that do not ascend", r => r["shop"]!["remnants"]!["classes"] = JsonNode.Parse("""[{"from": 2000, "valueFraction": 0.9}, {"from": 1000, "valueFraction": 1}]"""), "#/shop/remnants/classes/1/from", "classes_not_ascending"),
         new("A motor without power", r => Saw(r)["motorPowerKw"] = 0, "#/shop/saws/0/motorPowerKw", "too_small"),
         new("A time of more than a day", r => Saw(r)["times"]!["loadSecondsPerBar"] = 86_401, "#/shop/saws/0/times/loadSecondsPerBar", "too_large"),
         new("Costly lateness", r => r["orders"]![0]!["costPerHourLate"] = 10_001, "#/orders/0/costPerHourLate", "too_large"),
