@@ -108,6 +108,9 @@ internal static class NestGroups
                 [EndCondition.Rolled] = trim,
             },
             Tail = scale.Read(cut.Tail),
+            ShortestPiece = scale.Read(cut.ShortestPiece),
+            LongestPiece = scale.Read(cut.LongestPiece),
+            ThinnestSlice = scale.Read(cut.ThinnestSlice),
         };
     }
 

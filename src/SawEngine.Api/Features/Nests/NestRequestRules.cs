@@ -19,6 +19,9 @@ public sealed class NestRequestRules : AbstractValidator<NestRequest>
         RuleFor(r => r.Pieces).Custom(TotalQuantity);
         RuleForEach(r => r.Pieces).Custom(Heat);
         RuleForEach(r => r.Stock).Custom(Quantity);
+        RuleFor(r => r.Cut.LongestPiece)
+            .Must((r, longest) => longest is null || r.Cut.ShortestPiece <= longest)
+            .WithFault(FaultCode.MinAboveMax, "The `longestPiece` is shorter than the `shortestPiece`.");
         RuleFor(r => r.Remnants!).SetValidator(new RemnantRulesRules()).When(r => r.Remnants is not null);
         RuleFor(r => r).Custom(SectionsAndGrades);
         RuleFor(r => r).Custom((request, context) => MiteredSections(request, context, catalogs));

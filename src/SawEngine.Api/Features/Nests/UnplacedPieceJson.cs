@@ -17,6 +17,6 @@ public sealed record UnplacedPieceJson
     /// <summary>Why.</summary>
     [KnownValues(
         UnplacedReason.NoStock, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar, UnplacedReason.StockUsedUp,
-        UnplacedReason.NoSingleHeat, UnplacedReason.PieceTooShort, UnplacedReason.NotVerified)]
+        UnplacedReason.NoSingleHeat, UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.NotVerified)]
     public required string Reason { get; init; }
 }

@@ -145,6 +145,9 @@ public sealed class NestFaultTests(ServiceHost host)
         { Body(more: ""","remnants":{"keepFrom":1,"valueFraction":1,"mostNew":-1}"""), "#/remnants/mostNew", FaultCode.TooSmall },
         { Body(more: ""","remnants":{"keepFrom":1,"valueFraction":1,"handlingCost":100000.1}"""), "#/remnants/handlingCost", FaultCode.TooLarge },
         { Stock(""","pullCost":-1"""), "#/stock/0/pullCost", FaultCode.TooSmall },
+        { Body(cut: """{"kerf":2,"shortestPiece":100,"longestPiece":99}"""), "#/cut/longestPiece", FaultCode.MinAboveMax },
+        { Body(cut: """{"kerf":2,"longestPiece":0}"""), "#/cut/longestPiece", FaultCode.MustBePositive },
+        { Body(cut: """{"kerf":2,"thinnestSlice":-1}"""), "#/cut/thinnestSlice", FaultCode.TooSmall },
         { Body(cut: """{"kerf":2,"costPerCut":0.0000001}"""), "#/cut/costPerCut", FaultCode.TooFine },
         { Body(more: ""","remnants":{"keepFrom":1,"valueFraction":1.01}"""), "#/remnants/valueFraction", FaultCode.TooLarge },
     };

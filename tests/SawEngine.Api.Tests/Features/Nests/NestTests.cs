@@ -153,6 +153,38 @@ public sealed class NestTests(ServiceHost host)
     }
 
     [Fact]
+    public async Task Pieces_outside_what_the_saw_takes_are_unplaced()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"long","length":3000,"quantity":1},{"pieceId":"right","length":1000,"quantity":1},{"pieceId":"short","length":49,"quantity":2}],
+             "stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":1}],"cut":{"kerf":2,"shortestPiece":50,"longestPiece":2999.5}}
+            """,
+            200);
+
+        AssertJson(
+            """[{"pieceId":"long","quantity":1,"reason":"piece_too_long"},{"pieceId":"short","quantity":2,"reason":"piece_too_short"}]""",
+            answer["unplaced"]);
+    }
+
+    [Fact]
+    public async Task Wedge_between_two_miters_is_no_thinner_than_the_thinnest_slice()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":2,"section":"Flat 100x10","firstEnd":{"widthAngle":45},"secondEnd":{"widthAngle":-45}}],
+             "stock":[{"stockId":"s","kind":"bar","length":3000,"quantity":1}],"cut":{"kerf":2,"thinnestSlice":7}}
+            """,
+            200);
+
+        var cuts = answer["layouts"]![0]!["cuts"]!;
+        // Two kerfs along the bar, 2 / cos 45 degrees = 2.8284 each, rounded up on 0.0127 mm, and the wedge.
+        Assert.InRange((decimal)cuts[1]!["start"]! - (decimal)cuts[0]!["end"]!, 12.6568m, 12.6823m);
+    }
+
+    [Fact]
     public async Task Too_little_stock_gives_a_partial_answer()
     {
         var answer = await host.Post(
