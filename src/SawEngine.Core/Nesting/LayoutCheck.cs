@@ -105,11 +105,12 @@ internal sealed class LayoutCheck(
     {
         var shape = PieceShape.Of(line);
         var booked = (decimal)cut.End.Nanometers - cut.Start.Nanometers;
-        var beyondOrder = booked - line.Length.Nanometers;
+        var aim = line.Length.Nanometers + decimal.Ceiling(((decimal)line.Tolerance.Plus.Nanometers - line.Tolerance.Minus.Nanometers) / 2m);
+        var beyondOrder = booked - aim;
         var overExact = (double)beyondOrder - shape.OverallBeyondOrder;
         if (shape.IsExact ? beyondOrder != 0 : beyondOrder % (decimal)GridStep != 0 || overExact < -Noise || overExact > GridStep + Noise)
             Add(NestRule.PieceLength, $"{cut.Piece} of {booked} nm");
-        var shortSide = line.Length.Nanometers + shape.ShortSideBeyondOrder;
+        var shortSide = (double)aim + shape.ShortSideBeyondOrder;
         if (shortSide < Math.Max(_rules.ShortestPiece.Nanometers, 0) - Noise)
             Add(NestRule.ShortestPiece, $"{cut.Piece}, {shortSide:0} nm on its short side");
         if (_rules.LongestPiece is { } longest && booked > longest.Nanometers)

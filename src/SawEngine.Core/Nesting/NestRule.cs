@@ -33,7 +33,7 @@ public static class NestRule
     /// <summary>Cuts are listed in the order in which they lie along the bar.</summary>
     public const string CutOrder = "cuts_out_of_order";
 
-    /// <summary>A piece has the ordered length.</summary>
+    /// <summary>A piece has the ordered length, or the middle of its tolerance.</summary>
     public const string PieceLength = "piece_length_wrong";
 
     /// <summary>Faces have the ordered angles and hands.</summary>
@@ -78,7 +78,7 @@ public static class NestRule
     /// <summary>A remnant is single.</summary>
     public const string RemnantUsedTwice = "remnant_used_twice";
 
-    /// <summary>Pieces placed and unplaced are not more than ordered.</summary>
+    /// <summary>Pieces placed and unplaced are not more than ordered; where none is unplaced, not more than ordered and accepted over.</summary>
     public const string TooManyPieces = "too_many_pieces";
 
     /// <summary>Pieces placed and unplaced are not fewer than ordered.</summary>
@@ -125,6 +125,9 @@ public static class NestRule
 
     /// <summary>Reasons are those of the published list.</summary>
     public const string UnplacedReason = "unplaced_reason_unknown";
+
+    /// <summary>Unplaced pieces are accepted where, and only where, they are no more than the line accepts to be under.</summary>
+    public const string UnderQuantity = "under_quantity_wrong";
 
     /// <summary>Unplaced pieces stand in one row a line, each of at least one piece.</summary>
     public const string UnplacedRow = "unplaced_row_wrong";

@@ -15,7 +15,7 @@ public static class NestVerifier
         UnplacedReason.NoStock, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar,
         UnplacedReason.StockUsedUp, UnplacedReason.NoSingleHeat, UnplacedReason.NoSawHoldsSection, UnplacedReason.NoSawCutsMiter,
         UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.BarTooHeavy, UnplacedReason.NoBladeCuts,
-        UnplacedReason.NotVerified,
+        UnplacedReason.NotVerified, UnplacedReason.UnderAccepted,
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>All rules that a nest breaks; empty where it is clean.</summary>
@@ -65,12 +65,14 @@ public static class NestVerifier
             foreach (var cut in layout.Cuts)
                 counted[cut.Piece] = counted.GetValueOrDefault(cut.Piece) + layout.Repeat;
         }
-        foreach (var row in nest.Unplaced)
-            counted[row.Piece] = counted.GetValueOrDefault(row.Piece) + row.Quantity;
+        var unplaced = nest.Unplaced.ToLookup(row => row.Piece);
         foreach (var line in problem.Lines)
         {
-            var count = counted.GetValueOrDefault(line.Ref);
-            if (count > line.Quantity)
+            var missing = unplaced[line.Ref].Sum(row => (decimal)row.Quantity);
+            var count = counted.GetValueOrDefault(line.Ref) + missing;
+            if (unplaced[line.Ref].Any(row => row.Reason == UnplacedReason.UnderAccepted != (missing > 0 && missing <= line.Under)))
+                violations.Add(new(NestRule.UnderQuantity, $"{missing} pieces of {line.Ref} are unplaced, {line.Under} may be."));
+            if (count > line.Quantity + (unplaced.Contains(line.Ref) ? 0m : line.Over))
                 violations.Add(new(NestRule.TooManyPieces, $"{count} pieces of {line.Ref} are accounted for, {line.Quantity} are ordered."));
             else if (count < line.Quantity)
                 violations.Add(new(NestRule.PiecesMissing, $"{count} pieces of {line.Ref} are accounted for, {line.Quantity} are ordered."));

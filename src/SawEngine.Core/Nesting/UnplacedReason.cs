@@ -18,6 +18,9 @@ public static class UnplacedReason
     /// <summary>All bars that could give the piece are used up.</summary>
     public const string StockUsedUp = "stock_used_up";
 
+    /// <summary>Stock is short, but by no more pieces than the line accepts to be under.</summary>
+    public const string UnderAccepted = "under_quantity_accepted";
+
     /// <summary>No one heat has enough stock for all pieces of the line.</summary>
     public const string NoSingleHeat = "no_single_heat_suffices";
 

@@ -53,7 +53,7 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
         if (NestVerifier.Verify(nestProblem, nest).Count > 0)
             return new(group, sawClass, [], Withheld(group), 0, 0);
         var gone = fitting.Where(item => stockLeft[item.StockId] == 0).ToList();
-        var unplaced = nest.Unplaced.Select(pieces => WouldHaveGiven(gone, pieces.Piece, nestProblem) ? pieces with { Reason = UnplacedReason.StockUsedUp } : pieces).ToList();
+        var unplaced = nest.Unplaced.Select(pieces => !pieces.IsAccepted && WouldHaveGiven(gone, pieces.Piece, nestProblem) ? pieces with { Reason = UnplacedReason.StockUsedUp } : pieces).ToList();
         return new(group, sawClass, nest.Layouts, unplaced, nest.ValueMicros, BoundOver(sawClass, nestProblem, nest), nest.StoppedBy);
     }
 
@@ -99,7 +99,7 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
             .GroupBy(cut => cut.Piece).ToDictionary(cuts => cuts.Key, cuts => cuts.Sum(cut => cut.Repeat));
         var relaxed = nestProblem with
         {
-            Lines = nestProblem.Lines.Where(line => placed.ContainsKey(line.Ref)).Select(line => line with { Quantity = placed[line.Ref] }).ToList(),
+            Lines = nestProblem.Lines.Where(line => placed.ContainsKey(line.Ref)).Select(line => line with { Quantity = placed[line.Ref], Under = 0, Over = 0 }).ToList(),
             Rules = sawClass.Relaxation,
         };
         var again = nester.Solve(relaxed, Effort.Quick, cancellation);

@@ -129,7 +129,10 @@ internal sealed class PlanRollUp(
                 Section = nest.Group.Section.Designation,
                 Grade = nest.Group.Grade.Designation,
                 LayoutIds = own.Select(layout => layout.LayoutId).ToList(),
-                Status = own.Count == 0 ? NestStatus.Infeasible : nest.UnplacedCount > 0 ? NestStatus.Partial : value <= nest.BoundMicros ? NestStatus.Optimal : NestStatus.Feasible,
+                Status = own.Count == 0 ? NestStatus.Infeasible
+                    : nest.Unplaced.Any(pieces => !pieces.IsAccepted) ? NestStatus.Partial
+                    : nest.Unplaced.Count == 0 && value <= nest.BoundMicros ? NestStatus.Optimal
+                    : NestStatus.Feasible,
                 ValueMicros = value,
                 BoundMicros = Math.Min(nest.BoundMicros, value),
                 StoppedBy = nest.StoppedBy,
@@ -137,18 +140,21 @@ internal sealed class PlanRollUp(
         }).ToList();
     }
 
-    private List<UnplacedPieces> UnplacedOf() =>
-        nests.SelectMany(nest => nest.Unplaced)
+    private List<UnplacedPieces> UnplacedOf()
+    {
+        var lines = problem.Orders.SelectMany(order => order.Lines).ToDictionary(line => line.Ref);
+        return nests.SelectMany(nest => nest.Unplaced)
             .Concat(refused.SelectMany(layout => layout.Cuts.Select(cut => new UnplacedPieces(cut.Piece, layout.Repeat, UnplacedReason.NotVerified))))
             .GroupBy(pieces => pieces.Piece)
-            .Select(pieces => pieces.First() with { Quantity = pieces.Sum(one => one.Quantity) })
+            .Select(pieces => UnplacedPieces.Of(lines[pieces.Key], pieces.Sum(one => one.Quantity), (pieces.FirstOrDefault(one => !one.IsAccepted) ?? pieces.First()).Reason))
             .OrderBy(pieces => pieces.Piece)
             .ToList();
+    }
 
     private static PlanStatus StatusOf(IReadOnlyList<PlannedOrder> orders)
     {
         var lines = orders.SelectMany(order => order.Lines).ToList();
-        return lines.All(line => line.Planned == line.Line.Quantity) ? PlanStatus.Complete
+        return lines.All(line => line.Planned >= line.Line.Quantity - line.Line.Under) ? PlanStatus.Complete
             : lines.All(line => line.Planned == 0) ? PlanStatus.None
             : PlanStatus.Partial;
     }

@@ -44,7 +44,8 @@ public static class PlanVerifier
         foreach (var line in problem.Orders.SelectMany(order => order.Lines))
         {
             var onBars = placed.GetValueOrDefault(line.Ref);
-            if (onBars + unplaced[line.Ref].Sum() != line.Quantity || unplaced[line.Ref].Any(quantity => quantity < 1))
+            var over = unplaced.Contains(line.Ref) ? 0 : onBars - line.Quantity;
+            if (onBars + unplaced[line.Ref].Sum() - Math.Clamp(over, 0, line.Over) != line.Quantity || unplaced[line.Ref].Any(quantity => quantity < 1))
                 violations.Add(new(PlanRule.PieceNotAccounted, $"{line.Ref}: {line.Quantity} ordered, {onBars} on bars, {unplaced[line.Ref].Sum()} unplaced."));
         }
         var known = problem.Orders.SelectMany(order => order.Lines).Select(line => line.Ref).ToHashSet();
@@ -199,10 +200,11 @@ public static class PlanVerifier
 
     private static void CheckStatus(Plan plan, List<Violation> violations)
     {
-        var ordered = plan.Orders.SelectMany(order => order.Lines).Sum(line => (long)line.Line.Quantity);
-        var planned = plan.Orders.SelectMany(order => order.Lines).Sum(line => (long)line.Planned);
-        var status = planned == ordered ? PlanStatus.Complete : planned == 0 ? PlanStatus.None : PlanStatus.Partial;
+        var lines = plan.Orders.SelectMany(order => order.Lines).ToList();
+        var planned = lines.Sum(line => (long)line.Planned);
+        var isShort = lines.Any(line => line.Line.Quantity - line.Planned > line.Line.Under);
+        var status = !isShort ? PlanStatus.Complete : planned == 0 ? PlanStatus.None : PlanStatus.Partial;
         if (plan.Status != status)
-            violations.Add(new(PlanRule.StatusWrong, $"{planned} of {ordered} pieces are planned."));
+            violations.Add(new(PlanRule.StatusWrong, $"{planned} of {lines.Sum(line => (long)line.Line.Quantity)} pieces are planned."));
     }
 }

@@ -39,14 +39,14 @@ public sealed class GreedyNester : INester
         var unplaced = problem.Lines.OrderBy(line => line.Ref)
             .Select(line => (Line: line, Quantity: line.Quantity - placed.GetValueOrDefault(line.Ref)))
             .Where(left => left.Quantity > 0)
-            .Select(left => new UnplacedPieces(left.Line.Ref, left.Quantity, reasons.Of(left.Line)))
+            .Select(left => UnplacedPieces.Of(left.Line, left.Quantity, reasons.Of(left.Line)))
             .ToList();
         var cost = LayoutCost.Of(problem);
         layouts = RemnantLimit.Apply(layouts, cost);
         var value = layouts.Sum(cost.Micros);
         var bound = NestBound.Micros(problem, placed);
         // Where bars ran out, more pieces might have been placed: a bound on the cost of those that were proves nothing about that.
-        var proved = value == bound && !unplaced.Exists(row => row.Reason is UnplacedReason.StockUsedUp or UnplacedReason.NoSingleHeat);
+        var proved = value == bound && !unplaced.Exists(row => row.Reason is UnplacedReason.StockUsedUp or UnplacedReason.NoSingleHeat or UnplacedReason.UnderAccepted);
         return new()
         {
             Layouts = layouts,

@@ -53,6 +53,7 @@ public class NestVerifierTests
         ["Two cuts are listed in the wrong order"] = (NestRule.CutOrder, c => c.Layout(Beams, l => l with { Cuts = [l.Cuts[0], l.Cuts[2], l.Cuts[1], .. l.Cuts.Skip(3)] })),
         ["A piece is a millimeter short"] = (NestRule.PieceLength, c => c.Layout(Beams, l => Lengthen(l, 1, Mm(-1)))),
         ["A square piece is a nanometer long"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 5, Nm(1)))),
+        ["A piece is cut to its ordered length, not to the middle of its tolerance"] = (NestRule.PieceLength, c => c.Line(Plain.Ref, line => line with { Tolerance = new(Mm(1), Mm(0)) })),
         ["A mitered piece is off the grid"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 6, Nm(100)))),
         ["A mitered piece is a grid step short"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 6, Nm(-12_700)))),
         ["A miter has the wrong hand"] = (NestRule.Miter, c => c.Face(Beams, 6, WidthMiter(-30))),
@@ -82,6 +83,10 @@ public class NestVerifierTests
         ["More bars are used than there are"] = (NestRule.StockOverused, c => c.Stock(Bars.StockId, item => item with { Quantity = 1 })),
         ["A remnant is used twice"] = (NestRule.RemnantUsedTwice, c => c.Layout(Remnant, l => l with { Repeat = 2 }).Line(Mitered.Ref, line => line with { Quantity = 5 })),
         ["More pieces are placed than ordered"] = (NestRule.TooManyPieces, c => c.Line(Plain.Ref, line => line with { Quantity = 3 })),
+        ["More pieces are placed than may be over"] = (NestRule.TooManyPieces, c => c.Line(Plain.Ref, line => line with { Quantity = 2, Over = 1 })),
+        ["Pieces are over and unplaced"] = (NestRule.TooManyPieces, c => c.Line(Plain.Ref, line => line with { Quantity = 4, Over = 1 }).Unplaced(Plain.Ref, 1)),
+        ["Fewer pieces are accepted than are missing"] = (NestRule.UnderQuantity, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 2, UnplacedReason.UnderAccepted)] } }),
+        ["Pieces that may be under are not accepted"] = (NestRule.UnderQuantity, c => c.Line(TooLong.Ref, line => line with { Under = 2 })),
         ["A piece is neither placed nor unplaced"] = (NestRule.PiecesMissing, c => c.Line(Plain.Ref, line => line with { Quantity = 5 })),
         ["Unplaced pieces are not reported"] = (NestRule.PiecesMissing, c => c with { Nest = c.Nest with { Unplaced = [] } }),
         ["The certificate is too low"] = (NestRule.Certificate, c => c.Line(Plain.Ref, line => line with { Certificate = Certificate.Type32 })),
@@ -120,6 +125,17 @@ public class NestVerifierTests
 
         Assert.Empty(NestVerifier.Verify(good.Problem, good.Nest));
         Assert.All(good.Nest.Layouts, layout => Assert.Empty(NestVerifier.VerifyLayout(good.Problem, layout)));
+    }
+
+    [Fact]
+    public void Pieces_over_and_under_that_are_accepted_are_clean()
+    {
+        var over = Good().Line(Plain.Ref, line => line with { Quantity = 3, Over = 1 });
+        Assert.Empty(NestVerifier.Verify(over.Problem, over.Nest));
+
+        var under = Good().Line(Plain.Ref, line => line with { Quantity = 6, Under = 2 });
+        under = under with { Nest = under.Nest with { Unplaced = [.. under.Nest.Unplaced, UnplacedPieces.Of(under.Problem.Lines[3], 2, UnplacedReason.StockUsedUp)] } };
+        Assert.Empty(NestVerifier.Verify(under.Problem, under.Nest));
     }
 
     [Fact]

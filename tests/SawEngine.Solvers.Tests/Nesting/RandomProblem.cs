@@ -67,6 +67,9 @@ internal static class RandomProblem
         {
             Ref = new($"SO-{random.Next(1, 4)}", $"{index:00}"),
             LengthAt = (LengthAt)random.Next(4),
+            Tolerance = random.Next(3) == 0 ? new(Mm(random.Next(0, 5)), Mm(random.Next(0, 5) / 10m)) : default,
+            Under = random.Next(4) == 0 ? (line.Quantity - 1) / 2 : 0,
+            Over = random.Next(4) == 0 ? 2 : 0,
             FirstEnd = withMiters ? RandomEnd(random) : EndCut.Square,
             SecondEnd = withMiters ? RandomEnd(random) : EndCut.Square,
             Certificate = withHeats && random.Next(3) == 0 ? (Certificate)random.Next(6) : Certificate.None,

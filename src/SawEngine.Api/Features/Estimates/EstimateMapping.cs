@@ -43,5 +43,5 @@ internal sealed record EstimateMapping(PlanProblem Problem, IReadOnlyList<Defaul
     /// <summary>Each line on its own at each quantity.</summary>
     public IEnumerable<(string LineId, int Quantity, PlanProblem Problem)> PriceBreaks(IReadOnlyList<int> quantities) =>
         Problem.Orders.SelectMany(order => order.Lines.SelectMany(line => quantities.Select(quantity =>
-            (line.Ref.LineId, quantity, Problem with { Orders = [order with { Lines = [line with { Quantity = quantity }] }] }))));
+            (line.Ref.LineId, quantity, Problem with { Orders = [order with { Lines = [line with { Quantity = quantity, Under = 0, Over = 0 }] }] }))));
 }

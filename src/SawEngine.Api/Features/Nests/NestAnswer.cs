@@ -3,6 +3,7 @@ using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Stock;
 
@@ -68,8 +69,8 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
 
     private string Status() =>
         !AllLayouts.Any() ? Infeasible
-        : nests.Any(n => n.Nest.Unplaced.Count > 0) ? "partial"
-        : nests.All(n => n.Nest.BoundMicros >= n.Nest.ValueMicros) ? "optimal"
+        : nests.Any(n => n.Nest.Unplaced.Any(pieces => !pieces.IsAccepted)) ? "partial"
+        : nests.All(n => n.Nest.Unplaced.Count == 0 && n.Nest.BoundMicros >= n.Nest.ValueMicros) ? "optimal"
         : "feasible";
 
     private NestObjectiveJson Objective()
@@ -86,11 +87,14 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
 
     private StoppedBy Weakest() => nests.Max(n => n.Nest.StoppedBy);
 
-    private IEnumerable<NestLayoutJson> Layouts(NestGroup group, Nest nest) =>
-        nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
-            .SelectMany(ofItem => ofItem.Select((layout, i) => Layout($"{ofItem.Key}.{i + 1}", group, layout)));
+    private IEnumerable<NestLayoutJson> Layouts(NestGroup group, Nest nest)
+    {
+        var lines = group.Problem.Lines.ToDictionary(line => line.Ref);
+        return nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
+            .SelectMany(ofItem => ofItem.Select((layout, i) => Layout($"{ofItem.Key}.{i + 1}", group, layout, lines)));
+    }
 
-    private NestLayoutJson Layout(string id, NestGroup group, BarLayout layout) => new()
+    private NestLayoutJson Layout(string id, NestGroup group, BarLayout layout, Dictionary<PieceRef, OrderLine> lines) => new()
     {
         LayoutId = id,
         StockId = layout.Stock.StockId,
@@ -101,7 +105,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         TrimLength = _scale.Write(layout.Trim),
         KerfLength = _scale.Write(layout.KerfTotal),
         CutCount = CutCount.Of(layout, group.Problem.Rules.Kerf),
-        Cuts = [.. layout.Cuts.Select(Cut)],
+        Cuts = [.. layout.Cuts.Select(cut => Cut(cut, lines[cut.Piece]))],
         Remainder = new()
         {
             Length = _scale.Write(layout.Remainder.Length),
@@ -110,11 +114,12 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         },
     };
 
-    private NestCutJson Cut(Cut cut) => new()
+    private NestCutJson Cut(Cut cut, OrderLine line) => new()
     {
         PieceId = cut.Piece.LineId,
         Start = _scale.Write(cut.Start),
         End = _scale.Write(cut.End),
+        AimedLength = line.WriteAimedLength(_scale),
         StartCut = cut.StartCut.ToJson(),
         EndCut = cut.EndCut.ToJson(),
     };

@@ -1,4 +1,5 @@
 using FluentValidation;
+using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
@@ -18,6 +19,11 @@ public sealed class NestRequestRules : AbstractValidator<NestRequest>
         this.CostOnAllOrNone(r => r.Stock, s => s.Cost);
         RuleFor(r => r.Pieces).Custom(TotalQuantity);
         RuleForEach(r => r.Pieces).Custom(Heat);
+        RuleForEach(r => r.Pieces).Custom((piece, context) =>
+        {
+            context.CheckTolerance(piece.Tolerance, piece, new(context.InstanceToValidate.LengthUnit));
+            context.CheckUnder(piece.Under, piece.Quantity);
+        });
         RuleForEach(r => r.Stock).Custom(Quantity);
         RuleFor(r => r.Cut.LongestPiece)
             .Must((r, longest) => longest is null || r.Cut.ShortestPiece <= longest)
@@ -29,7 +35,7 @@ public sealed class NestRequestRules : AbstractValidator<NestRequest>
 
     private static void TotalQuantity(IReadOnlyList<PieceJson> pieces, ValidationContext<NestRequest> context)
     {
-        var total = pieces.Sum(p => (long)p.Quantity);
+        var total = pieces.Sum(p => (long)p.Quantity + p.Over);
         if (total > Limits.TotalQuantity)
             context.Fault("", FaultCode.TooMuchWork, $"The quantities add up to {total} pieces; at most {Limits.TotalQuantity} can be nested in one request.");
     }

@@ -25,6 +25,17 @@ public sealed record PieceJson : IStatedLength
     [Range(1, Limits.TotalQuantity)]
     public required int Quantity { get; init; }
 
+    /// <summary>By how much a piece may be longer or shorter, measured where lengthAt says; it is cut to the middle. Exactly its length where absent.</summary>
+    public ToleranceJson Tolerance { get; init; } = new();
+
+    /// <summary>How many pieces fewer are accepted where stock is short; less than quantity.</summary>
+    [Range(0, Limits.TotalQuantity)]
+    public int Under { get; init; }
+
+    /// <summary>How many pieces more are accepted; they are cut only where that costs nothing.</summary>
+    [Range(0, Limits.TotalQuantity)]
+    public int Over { get; init; }
+
     /// <summary>Section. May be left out where all pieces and stock are of one section; a mitered piece needs one of the catalog.</summary>
     [MinLength(1)]
     public string? Section { get; init; }

@@ -5,6 +5,7 @@ using SawEngine.Api.Wire;
 using SawEngine.Core;
 using SawEngine.Core.CuttingData;
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
 using SawEngine.Core.Planning;
 
 namespace SawEngine.Api.Features.Plans;
@@ -13,6 +14,7 @@ namespace SawEngine.Api.Features.Plans;
 internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan plan)
 {
     private readonly Dictionary<string, OrderJson> _orders = request.Orders.ToDictionary(order => order.OrderId, StringComparer.Ordinal);
+    private readonly Dictionary<PieceRef, OrderLine> _lines = mapping.Problem.Orders.SelectMany(order => order.Lines).ToDictionary(line => line.Ref);
     private readonly bool _inches = request.LengthUnit == LengthUnit.In;
 
     public PlanResponse Write(OperationContext context)
@@ -136,6 +138,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         LineId = cut.Piece.LineId,
         Start = mapping.Scale.Write(cut.Start),
         End = mapping.Scale.Write(cut.End),
+        AimedLength = _lines[cut.Piece].WriteAimedLength(mapping.Scale),
         StartCut = cut.StartCut.ToJson(),
         EndCut = cut.EndCut.ToJson(),
     };

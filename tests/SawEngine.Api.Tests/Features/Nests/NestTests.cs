@@ -197,6 +197,40 @@ public sealed class NestTests(ServiceHost host)
     }
 
     [Fact]
+    public async Task Pieces_are_cut_to_the_middle_of_their_tolerance()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":2,"tolerance":{"plus":3,"minus":1}},{"pieceId":"q","length":500,"quantity":1,"tolerance":{"plus":2,"minus":2}}],
+             "stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":1}],"cut":{"kerf":2}}
+            """,
+            200);
+
+        AssertJson(
+            """
+            [{"pieceId":"p","start":0,"end":1001,"aimedLength":1001},{"pieceId":"p","start":1003,"end":2004,"aimedLength":1001},{"pieceId":"q","start":2006,"end":2506}]
+            """,
+            answer["layouts"]![0]!["cuts"]);
+    }
+
+    [Theory]
+    [InlineData(1, "feasible", "under_quantity_accepted")]
+    [InlineData(0, "partial", "stock_used_up")]
+    public async Task Pieces_under_are_accepted_where_stock_is_short(int under, string status, string reason)
+    {
+        var answer = await host.Post(
+            Path,
+            $$"""
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":3,"under":{{under}}}],"stock":[{"stockId":"s","kind":"remnant","length":2100}],"cut":{"kerf":2} }
+            """,
+            200);
+
+        Assert.Equal(status, (string?)answer["status"]);
+        AssertJson($$"""[{"pieceId":"p","quantity":1,"reason":"{{reason}}"}]""", answer["unplaced"]);
+    }
+
+    [Fact]
     public async Task Sections_and_grades_are_nested_for_themselves_and_their_costs_added()
     {
         var answer = await host.Post(

@@ -54,6 +54,10 @@ public sealed class PlanRequestRulesTests
         new("A due date beyond ten years", r => r["orders"]![0]!["due"] = "2006-12-01T00:00:00Z", "#/orders/0/due", "date_out_of_range"),
         new("A release beyond ten years", r => r["orders"]![0]!["release"] = "2037-12-01T00:00:00Z", "#/orders/0/release", "date_out_of_range"),
 
+        new("A piece that may be nothing", r => Line(r)["tolerance"] = JsonNode.Parse("""{"minus": 2350}"""), "#/orders/0/lines/0/tolerance/minus", "too_large"),
+        new("A tolerance whose middle is too fine", r => Line(r)["tolerance"] = JsonNode.Parse("""{"plus": 0.000001}"""), "#/orders/0/lines/0/tolerance", "too_fine"),
+        new("A line that may be left out", r => Line(r)["under"] = Line(r)["quantity"]!.DeepClone(), "#/orders/0/lines/0/under", "too_large"),
+
         // Own sections and grades
         new("Two sections of one id", r => r["sections"]!.AsArray().Add(r["sections"]![0]!.DeepClone()), "#/sections/1/sectionId", "duplicate_id"),
         new("A dimension that is missing", r => Section(r).AsObject().Remove("width"), "#/sections/0", "missing"),
