@@ -39,6 +39,9 @@ public static class Limits
     /// <summary>Most length classes of remnants.</summary>
     public const int RemnantClasses = 20;
 
+    /// <summary>Most ids that one stock item is reserved for.</summary>
+    public const int ReservedFor = 100;
+
     /// <summary>Longest length, in either length unit.</summary>
     public const int Length = 1_000_000;
 

@@ -39,6 +39,7 @@ internal sealed class LayoutCheck(
         }
         foreach (var cut in layout.Cuts)
             CheckPiece(stock, cut);
+        CheckTransfer(stock);
         CheckStart(stock, layout.Cuts[0]);
         for (var i = 1; i < layout.Cuts.Count; i++)
             CheckGap(layout.Cuts[i - 1], layout.Cuts[i]);
@@ -81,6 +82,12 @@ internal sealed class LayoutCheck(
             Add(NestRule.Section, $"{line.Ref}, ordered in {line.Section?.Designation}");
         if (stock.Grade?.Designation != line.Grade?.Designation)
             Add(NestRule.Grade, $"{line.Ref}, ordered in {line.Grade?.Designation}");
+        if (stock.Owner is not null && stock.Owner != line.Owner)
+            Add(NestRule.Owner, $"{line.Ref}, while the bar is owned by {stock.Owner}");
+        if (LiesElsewhere(stock, line) && stock.ForeignPlantCostMicros is null)
+            Add(NestRule.Plant, $"{line.Ref} for {line.Plant}, while the bar is in {stock.Plant}");
+        if (stock.ReservedFor is { } reserved && !reserved.Any(id => id == (line.Ref.OrderId.Length > 0 ? line.Ref.OrderId : line.Ref.LineId)))
+            Add(NestRule.Reserved, $"{line.Ref}, while the bar is reserved for {string.Join(", ", reserved)}");
         if (!Documents(line.Certificate).Contains(stock.Certificate))
             Add(NestRule.Certificate, $"{line.Ref}, ordered with {line.Certificate}");
         if (stock.Heat is null && line.HeatRule != HeatRule.Any)
@@ -89,6 +96,15 @@ internal sealed class LayoutCheck(
             Add(NestRule.LostHeat, $"{line.Ref}, ordered with {line.Certificate}");
         else if (line.HeatRule == HeatRule.Named && stock.Heat != line.Heat)
             Add(NestRule.NamedHeat, $"{line.Ref}, ordered from heat {line.Heat}");
+    }
+
+    private static bool LiesElsewhere(StockItem stock, OrderLine line) => (stock.Plant, line.Plant) is ({ } there, { } needed) && there != needed;
+
+    private void CheckTransfer(StockItem stock)
+    {
+        var cost = layout.Cuts.Any(cut => ordered.TryGetValue(cut.Piece, out var line) && LiesElsewhere(stock, line)) ? stock.ForeignPlantCostMicros ?? 0 : 0;
+        if (layout.TransferCostMicros != cost)
+            Add(NestRule.Transfer, $"{layout.TransferCostMicros} for bringing it to another plant, where that costs {cost}");
     }
 
     /// <summary>The documents that serve an order: EN 10204 types upward from the ordered one; a mill test report serves itself and no order for a type.</summary>

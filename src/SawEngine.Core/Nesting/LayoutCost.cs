@@ -1,10 +1,11 @@
+using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Core.Nesting;
 
 /// <summary>
-/// The one place that says what a layout costs, in millionths of the objective's unit: the bar, pulling it from its place, and each pass of the blade
+/// The one place that says what a layout costs, in millionths of the objective's unit: the bar, pulling it from its place, bringing it to another plant where a piece is for one, and each pass of the blade
 /// (see <see cref="CutCount"/>), less the value of its remainder.
 /// <para>
 /// A remnant is worth <c>cost × valueFraction × length / bar length</c> less its handling, with the fraction of its length class. It is never worth less than a
@@ -46,9 +47,13 @@ public sealed record LayoutCost(RemnantRules? Remnants, long ScrapValueMicrosPer
 
     /// <summary>Cost of all bars of a layout.</summary>
     public long Micros(BarLayout layout) =>
-        (Micros(layout.Stock, layout.Remainder) + (CostPerCutMicros == 0 ? 0 : CostPerCutMicros * CutCount.Of(layout, Kerf))) * layout.Repeat;
+        (Micros(layout.Stock, layout.Remainder) + layout.TransferCostMicros + (CostPerCutMicros == 0 ? 0 : CostPerCutMicros * CutCount.Of(layout, Kerf))) * layout.Repeat;
 
-    /// <summary>What all bars of a layout consume of the stock's cost: neither pulling nor cutting is in it.</summary>
+    /// <summary>What bringing a bar to another plant costs where any of its pieces is for one.</summary>
+    public static long TransferMicros(StockItem stock, IEnumerable<OrderLine> pieces) =>
+        stock.ForeignPlantCostMicros is { } cost && pieces.Any(line => StockMatch.IsForeign(line, stock)) ? cost : 0;
+
+    /// <summary>What all bars of a layout consume of the stock's cost: neither pulling, bringing nor cutting is in it.</summary>
     public static long MaterialMicros(BarLayout layout) => (layout.Stock.CostMicros - layout.Remainder.ValueMicros) * layout.Repeat;
 
     /// <summary>The most that any class reached gives, each at no more than the length at which the next begins.</summary>

@@ -64,6 +64,7 @@ public static class LayoutPositions
             Stock = stock,
             Cuts = cuts,
             Trim = rules.TrimFor(stock.EndCondition),
+            TransferCostMicros = LayoutCost.TransferMicros(stock, pieces),
             KerfTotal = lost + lastKerf,
             Remainder = cost.RemainderOf(stock, stock.Length - position - lastKerf),
         };

@@ -66,6 +66,18 @@ public static class NestRule
     /// <summary>A piece is cut from its own grade and condition.</summary>
     public const string Grade = "wrong_grade";
 
+    /// <summary>A bar that a customer owns serves that customer's lines only.</summary>
+    public const string Owner = "bar_of_other_owner";
+
+    /// <summary>A bar in another plant serves a line only where it is said what bringing it costs.</summary>
+    public const string Plant = "bar_in_other_plant";
+
+    /// <summary>A reserved bar serves only what it is reserved for.</summary>
+    public const string Reserved = "bar_reserved";
+
+    /// <summary>Bringing a bar to another plant is costed where, and only where, a piece is for one.</summary>
+    public const string Transfer = "transfer_cost_wrong";
+
     /// <summary>Bars are of the stock that is offered, unchanged.</summary>
     public const string UnknownStock = "unknown_stock";
 

@@ -16,6 +16,7 @@ public static class NestVerifier
         UnplacedReason.StockUsedUp, UnplacedReason.NoSingleHeat, UnplacedReason.NoSawHoldsSection, UnplacedReason.NoSawCutsMiter,
         UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.BarTooHeavy, UnplacedReason.NoBladeCuts,
         UnplacedReason.NotVerified, UnplacedReason.UnderAccepted,
+        UnplacedReason.OtherOwner, UnplacedReason.OtherPlant, UnplacedReason.Reserved,
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>All rules that a nest breaks; empty where it is clean.</summary>
@@ -126,7 +127,7 @@ public static class NestVerifier
         foreach (var layout in nest.Layouts)
         {
             var cutting = problem.CostPerCutMicros == 0 ? 0m : (decimal)problem.CostPerCutMicros * LayoutCheck.Passes(layout, problem.Rules.Kerf);
-            sum += ((decimal)layout.Stock.CostMicros + layout.Stock.PullCostMicros + cutting - layout.Remainder.ValueMicros) * layout.Repeat;
+            sum += ((decimal)layout.Stock.CostMicros + layout.Stock.PullCostMicros + layout.TransferCostMicros + cutting - layout.Remainder.ValueMicros) * layout.Repeat;
         }
         if (sum != nest.ValueMicros)
             violations.Add(new(NestRule.Value, $"The value is {nest.ValueMicros}, the bars cost {sum}."));

@@ -6,6 +6,15 @@ public static class UnplacedReason
     /// <summary>No stock of the section and grade is offered.</summary>
     public const string NoStock = "no_stock_of_section_and_grade";
 
+    /// <summary>Stock is there, but all of it is owned by other customers.</summary>
+    public const string OtherOwner = "stock_of_other_owner";
+
+    /// <summary>Stock is there, but all of it lies in other plants, and it is not said what bringing it costs.</summary>
+    public const string OtherPlant = "stock_in_other_plant";
+
+    /// <summary>Stock is there, but all of it is reserved for others.</summary>
+    public const string Reserved = "stock_reserved";
+
     /// <summary>Stock is there, but none with a certificate as high as ordered.</summary>
     public const string NoCertificate = "no_stock_with_certificate";
 

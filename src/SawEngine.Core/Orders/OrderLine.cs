@@ -46,6 +46,12 @@ public sealed record OrderLine
     /// <summary>The end that is cut last.</summary>
     public EndCut SecondEnd { get; init; }
 
+    /// <summary>The customer whose stock may serve the line beside the shop's own; null where it is only the shop's own.</summary>
+    public string? Owner { get; init; }
+
+    /// <summary>The plant that needs the pieces; null where it does not matter.</summary>
+    public string? Plant { get; init; }
+
     /// <summary>Inspection document ordered; the stock's must be at least as high.</summary>
     public Certificate Certificate { get; init; }
 

@@ -75,7 +75,7 @@ internal sealed class CostRollUp(PlanProblem problem)
         var trims = bar.Passes.Where(pass => pass.Cut.Piece is null).ToList();
         var seconds = bar.Load.Total + bar.RemainderHandling.Total + trims.Sum(pass => pass.Time.Total);
         var bladeCost = trims.Sum(pass => BladeCost(blade, pass));
-        var handling = problem.Rates.HandlingCostPerBar.Amount + (problem.StockIsCosted ? bar.Layout.Stock.PullCostMicros / Million : 0m);
+        var handling = problem.Rates.HandlingCostPerBar.Amount + (problem.StockIsCosted ? (bar.Layout.Stock.PullCostMicros + bar.Layout.TransferCostMicros) / Million : 0m);
         for (var i = 0; i < lengths.Count; i++)
         {
             var part = lengths[i] / lengths.Sum() * bar.Layout.Repeat;

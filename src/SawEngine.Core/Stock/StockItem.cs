@@ -43,6 +43,18 @@ public sealed record StockItem
     /// <summary>Inspection document that comes with it.</summary>
     public Certificate Certificate { get; init; }
 
+    /// <summary>The customer who owns it; null where it is the shop's own.</summary>
+    public string? Owner { get; init; }
+
+    /// <summary>The plant where it lies; null where that does not matter.</summary>
+    public string? Plant { get; init; }
+
+    /// <summary>Cost of bringing one bar to another plant, in millionths of the objective's unit; null where it serves its own plant only.</summary>
+    public long? ForeignPlantCostMicros { get; init; }
+
+    /// <summary>The orders, or pieces where they come without orders, that it is reserved for; null where it is free.</summary>
+    public IReadOnlyList<string>? ReservedFor { get; init; }
+
     /// <summary>Rack place.</summary>
     public string? Location { get; init; }
 

@@ -75,6 +75,12 @@ public sealed class GreedyNester : INester
             yield return FilledBars.Of(roomy, BestFit.Fill(roomy, ScarcestFirst(roomy), StockOrder.CheapestFirst(roomy), cancellation));
             yield return FilledBars.Of(roomy, BarFill.Fill(roomy, StockOrder.CheapestFirst(roomy), StockOrder.LeastMillCostPerLength(roomy), ref work, cancellation));
         }
+        if (problem.Stock.Any(item => item.ForeignPlantCostMicros is not null))
+        {
+            var local = ModelOf(problem, roomiest: false, fromOwnPlant: true);
+            yield return FilledBars.Of(local, BestFit.Fill(local, Enumerable.Range(0, local.Types.Length), StockOrder.CheapestFirst(local), cancellation));
+            yield return FilledBars.Of(local, BarFill.Fill(local, StockOrder.CheapestFirst(local), FillLimits[1] * StockOrder.LeastMillCostPerLength(local), ref work, cancellation));
+        }
         foreach (var limit in FillLimits)
         {
             foreach (var order in new[] { cheapest, StockOrder.RemnantsLast(model) })
@@ -86,10 +92,10 @@ public sealed class GreedyNester : INester
         }
     }
 
-    private static NestModel ModelOf(NestProblem problem, bool roomiest)
+    private static NestModel ModelOf(NestProblem problem, bool roomiest, bool fromOwnPlant = false)
     {
         var heats = new HeatChoice(problem).Choose(roomiest);
-        return NestModel.Of(problem, line => line.HeatRule == HeatRule.Single && !heats.ContainsKey(line.Ref) ? 0 : line.Quantity, heats);
+        return NestModel.Of(problem, line => line.HeatRule == HeatRule.Single && !heats.ContainsKey(line.Ref) ? 0 : line.Quantity, heats, fromOwnPlant);
     }
 
     /// <summary>Types that little stock serves come first, the longest of them before the others.</summary>

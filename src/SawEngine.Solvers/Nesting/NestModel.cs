@@ -18,6 +18,7 @@ internal sealed class NestModel
 
     private readonly List<EndCut> _faces = [EndCut.Square];
     private readonly List<bool[]> _serves = [];
+    private readonly string?[] _plants;
     private readonly CutRules _rules;
     private readonly LayoutCost _cost;
     private readonly long[,] _gaps;
@@ -25,15 +26,16 @@ internal sealed class NestModel
     private readonly long[][] _ends;
     private readonly long[] _kerfs;
 
-    private NestModel(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats)
+    private NestModel(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant)
     {
         _rules = problem.Rules;
         _cost = LayoutCost.Of(problem);
-        var (types, needs) = Group(problem, quantityOf, chosenHeats);
+        var (types, needs) = Group(problem, quantityOf, chosenHeats, fromOwnPlant);
         Types = [.. types.OrderByDescending(type => type.Overall).ThenBy(type => type.FirstFace).ThenBy(type => type.SecondFace).ThenBy(type => type.Need)];
         Pieces = Types.Sum(type => type.Demand);
         var (stock, classes) = Classify(problem, needs);
         Stock = [.. stock];
+        _plants = [.. needs.Select(need => need.Line.Plant)];
         foreach (var need in needs)
             _serves.Add([.. classes.Select(need.IsServedBy)]);
         _kerfs = [.. _faces.Select(face => face.KerfAlongBar(_rules.Kerf).Nanometers)];
@@ -59,16 +61,20 @@ internal sealed class NestModel
 
     /// <summary>
     /// The model of some of a problem's pieces. Single-heat lines without a chosen heat may be served from any known one.
-    /// Lines that no saw under the rules can cut are left out, and bars that are too heavy.
+    /// Lines that no saw under the rules can cut are left out, and bars that are too heavy; where so asked, bars in another plant too.
     /// </summary>
-    public static NestModel Of(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats) =>
-        new(problem, quantityOf, chosenHeats);
+    public static NestModel Of(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant = false) =>
+        new(problem, quantityOf, chosenHeats, fromOwnPlant);
 
     public bool Serves(int stock, PieceType type) => _serves[type.Need][Stock[stock].Class];
 
     public bool NeedServed(int need, int stock) => _serves[need][Stock[stock].Class];
 
     public bool ClassServes(int stockClass, PieceType type) => _serves[type.Need][stockClass];
+
+    /// <summary>What bringing a bar to the plant of a type's pieces costs, be they its only ones.</summary>
+    public long TransferCost(int stock, PieceType type) =>
+        Stock[stock].Item is { Plant: { } there, ForeignPlantCostMicros: { } cost } && _plants[type.Need] is { } needed && there != needed ? cost : 0;
 
     /// <summary>Whether a bar that may lie in some ways may take a piece too: it lies one way for all its cuts.</summary>
     public static bool Joins(int lays, PieceType type) => (lays & type.Lays) != 0;
@@ -141,19 +147,20 @@ internal sealed class NestModel
     }
 
     private (List<PieceType> Types, List<PieceNeed> Needs) Group(
-        NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats)
+        NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant)
     {
         var needs = new List<PieceNeed>();
         var needIndex = new Dictionary<object, int>();
         var faceIndex = new Dictionary<EndCut, int> { [EndCut.Square] = 0 };
         var types = new Dictionary<(long, int, int, int), PieceType>();
+        var access = new StockAccess(problem);
         foreach (var line in ByUrgency(problem))
         {
             var quantity = quantityOf(line);
             if (quantity == 0 || CutFit.ReasonAgainst(line, _rules) is not null)
                 continue;
-            var need = new PieceNeed(line, chosenHeats.GetValueOrDefault(line.Ref));
-            var needed = IndexOf(needIndex, NeedKey(need), needs, need);
+            var need = new PieceNeed(line, chosenHeats.GetValueOrDefault(line.Ref), fromOwnPlant);
+            var needed = IndexOf(needIndex, NeedKey(need, access), needs, need);
             var (first, second) = (IndexOf(faceIndex, line.FirstEnd, _faces, line.FirstEnd), IndexOf(faceIndex, line.SecondEnd, _faces, line.SecondEnd));
             var overall = PieceGeometry.Of(line).Overall.Nanometers;
             if (!types.TryGetValue((overall, first, second, needed), out var type))
@@ -172,11 +179,11 @@ internal sealed class NestModel
     private static IEnumerable<OrderLine> ByUrgency(NestProblem problem) =>
         problem.Lines.OrderBy(line => problem.Due.TryGetValue(line.Ref.OrderId, out var due) ? due : DateTimeOffset.MaxValue).ThenBy(line => line.Ref);
 
-    private static object NeedKey(PieceNeed need)
+    private static object NeedKey(PieceNeed need, StockAccess access)
     {
         var rule = need.Line.HeatRule == HeatRule.Any ? HeatRule.Any : HeatRule.Single;
         var heat = need.Line.HeatRule == HeatRule.Named ? need.Line.Heat : need.ChosenHeat;
-        return (need.Line.Section, need.Line.Grade, need.Line.Certificate, rule, heat);
+        return (need.Line.Section, need.Line.Grade, need.Line.Certificate, rule, heat, access.Of(need.Line));
     }
 
     private (List<BarStock> Stock, List<StockItem> Classes) Classify(NestProblem problem, List<PieceNeed> needs)
@@ -191,7 +198,7 @@ internal sealed class NestModel
             if (available <= 0 || !CutFit.Carries(item, _rules) || !needs.Exists(need => need.IsServedBy(item)))
                 continue;
             var heat = item.Heat is not null && namedHeats.Contains(item.Heat) ? item.Heat : null;
-            var key = (item.Section, item.Grade, item.Certificate, item.Heat is null, heat, item.EndCondition);
+            var key = (item.Section, item.Grade, item.Certificate, item.Heat is null, heat, item.EndCondition, item.Owner, item.Plant, item.ForeignPlantCostMicros is null, item.ReservedFor is null ? null : string.Join('\n', item.ReservedFor));
             var usable = LayoutPositions.LastEnd(item, EndCut.Square, _rules) - LayoutPositions.Lead(item, EndCut.Square, _rules) + _rules.Kerf;
             stock.Add(new(item, IndexOf(classIndex, key, classes, item), available, usable.Nanometers));
         }

@@ -7,12 +7,13 @@ namespace SawEngine.Solvers.Nesting;
 /// <summary>Why pieces of a line are left: the first reason that applies. Lines that ask alike of the stock are looked up once.</summary>
 internal sealed class UnplacedReasons(NestProblem problem)
 {
+    private readonly StockAccess _access = new(problem);
     private readonly HeatChoice _heats = new(problem);
     private readonly Dictionary<object, (string? Reason, List<StockItem> Longest, List<StockItem> LongestCarried)> _offers = [];
 
     public string Of(OrderLine line)
     {
-        var key = (line.Section, line.Grade, line.Certificate, line.HeatRule, line.Heat);
+        var key = (line.Section, line.Grade, line.Certificate, line.HeatRule, line.Heat, _access.Of(line));
         if (!_offers.TryGetValue(key, out var offer))
             _offers.Add(key, offer = Offer(line));
         if (offer.Reason is UnplacedReason.NoStock)
@@ -29,10 +30,16 @@ internal sealed class UnplacedReasons(NestProblem problem)
     private (string? Reason, List<StockItem> Longest, List<StockItem> LongestCarried) Offer(OrderLine line)
     {
         var ofMaterial = problem.Stock.Where(item => StockMatch.IsOfMaterial(line, item) && item.Quantity != 0).ToList();
-        var certified = ofMaterial.FindAll(item => StockMatch.Suffices(line.Certificate, item.Certificate));
+        var ofOwner = ofMaterial.FindAll(item => StockMatch.IsOfOwner(line, item));
+        var inReach = ofOwner.FindAll(item => StockMatch.IsInReach(line, item));
+        var free = inReach.FindAll(item => StockMatch.IsFree(line, item));
+        var certified = free.FindAll(item => StockMatch.Suffices(line.Certificate, item.Certificate));
         var ofHeat = certified.FindAll(item => StockMatch.IsOfHeat(line, item));
         var light = ofHeat.FindAll(item => CutFit.Carries(item, problem.Rules));
         var reason = ofMaterial.Count == 0 ? UnplacedReason.NoStock
+            : ofOwner.Count == 0 ? UnplacedReason.OtherOwner
+            : inReach.Count == 0 ? UnplacedReason.OtherPlant
+            : free.Count == 0 ? UnplacedReason.Reserved
             : certified.Count == 0 ? UnplacedReason.NoCertificate
             : ofHeat.Count == 0 ? UnplacedReason.NoHeat
             : light.Count == 0 ? UnplacedReason.BarTooHeavy

@@ -77,6 +77,11 @@ public class NestVerifierTests
         ["The value leaves out what cutting costs"] = (NestRule.Value, c => c with { Problem = c.Problem with { CostPerCutMicros = 1 } }),
         ["The bar is of another section"] = (NestRule.Section, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherSection)),
         ["The bar is of another grade"] = (NestRule.Grade, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherGrade)),
+        ["The bar is another customer's"] = (NestRule.Owner, c => c.Stock(Offcut.StockId, item => item with { Owner = "C-1" }).Line(Mitered.Ref, line => line with { Owner = "C-2" })),
+        ["The bar is in another plant"] = (NestRule.Plant, c => c.Stock(Offcut.StockId, item => item with { Plant = "north" }).Line(Mitered.Ref, line => line with { Plant = "south" })),
+        ["The bar is reserved for another order"] = (NestRule.Reserved, c => c.Stock(Offcut.StockId, item => item with { ReservedFor = ["SO-2", "20"] })),
+        ["Bringing a bar from another plant is not costed"] = (NestRule.Transfer, c => c.Stock(Offcut.StockId, item => item with { Plant = "north", ForeignPlantCostMicros = 5 }).Line(Mitered.Ref, line => line with { Plant = "south" })),
+        ["Bringing a bar is costed though it stays"] = (NestRule.Transfer, c => c.Layout(Remnant, l => l with { TransferCostMicros = 5 })),
         ["The bar is not offered"] = (NestRule.UnknownStock, c => c.Layout(Beams, l => l with { Stock = l.Stock with { StockId = "NONE" } })),
         ["The bar is not as offered"] = (NestRule.UnknownStock, c => c.Layout(Remnant, l => l with { Stock = l.Stock with { Heat = "H1" } })),
         ["A piece is not ordered"] = (NestRule.UnknownPiece, c => c.Layout(Mixed, l => l with { Cuts = [.. l.Cuts.Take(5), l.Cuts[5] with { Piece = new("SO-9", "10") }, .. l.Cuts.Skip(6)] }).Unplaced(Plain.Ref, 1)),
@@ -136,6 +141,17 @@ public class NestVerifierTests
         var under = Good().Line(Plain.Ref, line => line with { Quantity = 6, Under = 2 });
         under = under with { Nest = under.Nest with { Unplaced = [.. under.Nest.Unplaced, UnplacedPieces.Of(under.Problem.Lines[3], 2, UnplacedReason.StockUsedUp)] } };
         Assert.Empty(NestVerifier.Verify(under.Problem, under.Nest));
+    }
+
+    [Fact]
+    public void Bar_of_the_lines_customer_plant_and_order_is_clean()
+    {
+        var good = Good().Line(Mitered.Ref, line => line with { Owner = "C-1", Plant = "north" });
+        var remnant = good.Stock(Offcut.StockId, item => item with { Owner = "C-1", Plant = "north", ReservedFor = ["SO-9", "SO-1"] });
+        Assert.Empty(NestVerifier.Verify(remnant.Problem, remnant.Nest));
+
+        var brought = good.Stock(Offcut.StockId, item => item with { Plant = "south", ForeignPlantCostMicros = 5 }).Layout(Remnant, l => l with { TransferCostMicros = 5 });
+        Assert.Empty(NestVerifier.Verify(brought.Problem, brought.Nest));
     }
 
     [Fact]
@@ -265,7 +281,7 @@ public class NestVerifierTests
     {
         public Case Summed()
         {
-            var value = Nest.Layouts.Sum(layout => (layout.Stock.CostMicros - layout.Remainder.ValueMicros) * layout.Repeat);
+            var value = Nest.Layouts.Sum(layout => (layout.Stock.CostMicros + layout.TransferCostMicros - layout.Remainder.ValueMicros) * layout.Repeat);
             return this with { Nest = Nest with { ValueMicros = value, BoundMicros = Math.Min(value, Nest.BoundMicros) } };
         }
 
@@ -287,7 +303,8 @@ public class NestVerifierTests
 
         public Case Stock(string stockId, Func<StockItem, StockItem> mutate)
         {
-            StockItem Mutated(StockItem item) => item.StockId == stockId ? mutate(item) : item;
+            var mutated = mutate(Problem.Stock.Single(item => item.StockId == stockId));
+            StockItem Mutated(StockItem item) => item.StockId == stockId ? mutated : item;
             return new(
                 Problem with { Stock = [.. Problem.Stock.Select(Mutated)] },
                 Nest with { Layouts = [.. Nest.Layouts.Select(layout => layout with { Stock = Mutated(layout.Stock) })] });

@@ -11,6 +11,7 @@ internal static class RandomProblem
 {
     private static readonly Rectangle Beam = Rectangle.Of("IPE 200", 100, 200, 2848);
     private static readonly decimal[] Miters = [-45, -30, 0, 0, 0, 0, 15, 30, 45];
+    private static readonly string[] Plants = ["north", "south"];
     private static readonly string?[] Heats = [null, "H1", "H2", "H3"];
 
     public static NestProblem Of(int seed, int mostLines, int mostQuantity, int mostStock)
@@ -67,6 +68,8 @@ internal static class RandomProblem
         {
             Ref = new($"SO-{random.Next(1, 4)}", $"{index:00}"),
             LengthAt = (LengthAt)random.Next(4),
+            Owner = random.Next(3) == 0 ? "C-1" : null,
+            Plant = random.Next(2) == 0 ? Plants[random.Next(2)] : null,
             Tolerance = random.Next(3) == 0 ? new(Mm(random.Next(0, 5)), Mm(random.Next(0, 5) / 10m)) : default,
             Under = random.Next(4) == 0 ? (line.Quantity - 1) / 2 : 0,
             Over = random.Next(4) == 0 ? 2 : 0,
@@ -89,6 +92,10 @@ internal static class RandomProblem
         return bar with
         {
             Kind = kind,
+            Owner = random.Next(8) == 0 ? "C-1" : null,
+            Plant = random.Next(3) == 0 ? Plants[random.Next(2)] : null,
+            ForeignPlantCostMicros = random.Next(2) == 0 ? random.Next(0, 4) * 4_000_000L : null,
+            ReservedFor = random.Next(8) == 0 ? [$"SO-{random.Next(1, 4)}"] : null,
             EndCondition = (EndCondition)random.Next(4),
             CostMicros = byMoney ? random.Next(0, 20) * 5_000_000L : bar.CostMicros,
             Heat = withHeats ? Heats[random.Next(4)] : null,

@@ -102,6 +102,8 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         Grade = group.Grade,
         Repeat = layout.Repeat,
         Heat = layout.Stock.Heat,
+        Owner = layout.Stock.Owner,
+        Plant = layout.Stock.Plant,
         TrimLength = _scale.Write(layout.Trim),
         KerfLength = _scale.Write(layout.KerfTotal),
         CutCount = CutCount.Of(layout, group.Problem.Rules.Kerf),

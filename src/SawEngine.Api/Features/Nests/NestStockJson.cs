@@ -54,6 +54,22 @@ public sealed record NestStockJson : IStatedLength
     /// <summary>Inspection document that comes with it. Left out, there is none.</summary>
     public CertificateJson? Certificate { get; init; }
 
+    /// <summary>The customer who owns it: it serves that customer's lines only. The shop's own where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Owner { get; init; }
+
+    /// <summary>The plant where it lies: it serves lines of that plant and lines that name none. It serves all where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Plant { get; init; }
+
+    /// <summary>Cost of bringing one bar to another plant, in the unit of the stock's cost; it does not leave its plant where absent.</summary>
+    [CostRange(100_000)]
+    public decimal? ForeignPlantCost { get; init; }
+
+    /// <summary>Ids of the pieces that it is reserved for: it serves nothing else. It is free where absent.</summary>
+    [MinLength(1), MaxLength(Limits.ReservedFor)]
+    public IReadOnlyList<string>? ReservedFor { get; init; }
+
     /// <summary>Rack place; it has no influence.</summary>
     public string? Location { get; init; }
 

@@ -51,6 +51,14 @@ public sealed record PieceJson : IStatedLength
     [MinLength(1), MaxLength(Limits.IdLength)]
     public string? Heat { get; init; }
 
+    /// <summary>The customer whose stock may serve it beside the shop's own; the shop's own only where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Owner { get; init; }
+
+    /// <summary>The plant that needs it: stock of other plants serves it only where that has a foreignPlantCost. Any plant will do where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Plant { get; init; }
+
     /// <summary>Inspection document ordered; the stock's must be at least as high. Left out, none is needed.</summary>
     public CertificateJson? Certificate { get; init; }
 

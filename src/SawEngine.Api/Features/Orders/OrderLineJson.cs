@@ -52,6 +52,14 @@ public sealed record OrderLineJson : IStatedLength
     /// <summary>The end that is cut last.</summary>
     public EndCutJson SecondEnd { get; init; } = new();
 
+    /// <summary>The customer whose stock may serve it beside the shop's own; the shop's own only where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Owner { get; init; }
+
+    /// <summary>The plant that needs it: stock of other plants serves it only where that has a foreignPlantCost. Any plant will do where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Plant { get; init; }
+
     /// <summary>Inspection document ordered; the stock's must be at least as high. None is needed where absent.</summary>
     public CertificateJson? Certificate { get; init; }
 

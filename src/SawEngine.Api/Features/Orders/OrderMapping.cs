@@ -26,6 +26,8 @@ public static class OrderMapping
         Over = line.Over,
         FirstEnd = line.FirstEnd.ToEndCut(),
         SecondEnd = line.SecondEnd.ToEndCut(),
+        Owner = line.Owner,
+        Plant = line.Plant,
         Certificate = line.Certificate.ToCertificate(),
         HeatRule = line.HeatRule,
         Heat = line.Heat,

@@ -126,6 +126,8 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         Repeat = layout.Layout.Repeat,
         Heat = layout.Layout.Stock.Heat,
         Certificate = layout.Layout.Stock.Certificate.ToJson() is { } certificate ? WireEnum.Text(certificate) : null,
+        Owner = layout.Layout.Stock.Owner,
+        Plant = layout.Layout.Stock.Plant,
         TrimLength = mapping.Scale.Write(layout.Layout.Trim),
         KerfLength = mapping.Scale.Write(layout.Layout.KerfTotal),
         Cuts = [.. layout.Layout.Cuts.Select(Cut)],

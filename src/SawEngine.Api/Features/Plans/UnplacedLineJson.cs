@@ -19,7 +19,7 @@ public sealed record UnplacedLineJson
 
     /// <summary>Why.</summary>
     [KnownValues(
-        UnplacedReason.NoStock, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar,
+        UnplacedReason.NoStock, UnplacedReason.OtherOwner, UnplacedReason.OtherPlant, UnplacedReason.Reserved, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar,
         UnplacedReason.StockUsedUp, UnplacedReason.UnderAccepted, UnplacedReason.NoSingleHeat, UnplacedReason.NoSawHoldsSection, UnplacedReason.NoSawCutsMiter,
         UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.BarTooHeavy, UnplacedReason.NoBladeCuts,
         UnplacedReason.NotVerified)]

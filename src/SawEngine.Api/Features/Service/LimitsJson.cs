@@ -44,6 +44,7 @@ public sealed record LimitsJson
         TotalQuantity = Wire.Limits.TotalQuantity,
         StockQuantity = Wire.Limits.StockQuantity,
         RemnantClasses = Wire.Limits.RemnantClasses,
+        ReservedFor = Wire.Limits.ReservedFor,
         Length = Wire.Limits.Length,
         Cost = Wire.Limits.Cost,
         Seconds = Wire.Limits.Seconds,
@@ -204,6 +205,10 @@ public sealed record LimitsJson
     /// <summary>Most length classes of remnants.</summary>
     [Range(1, 100_000_000)]
     public required int RemnantClasses { get; init; }
+
+    /// <summary>Most orders or pieces that one stock item is reserved for.</summary>
+    [Range(1, 100_000_000)]
+    public required int ReservedFor { get; init; }
 
     /// <summary>Longest length, in either length unit.</summary>
     [Range(1, 100_000_000)]

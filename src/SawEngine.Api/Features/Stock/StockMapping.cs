@@ -32,6 +32,10 @@ public static class StockMapping
             PullCostMicros = scale.ReadMicros(item.PullCost, isMoney),
             Heat = item.Heat,
             Certificate = item.Certificate.ToCertificate(),
+            Owner = item.Owner,
+            Plant = item.Plant,
+            ForeignPlantCostMicros = item.ForeignPlantCost is { } bringing ? scale.ReadMicros(bringing, isMoney) : null,
+            ReservedFor = item.ReservedFor is { } ids ? [.. ids.Order(StringComparer.Ordinal)] : null,
             Location = item.Location,
             LeadDays = item.LeadDays ?? 0,
         };

@@ -231,6 +231,25 @@ public sealed class NestTests(ServiceHost host)
     }
 
     [Fact]
+    public async Task Bars_of_others_serve_nobody_else()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"a","length":1000,"quantity":1,"owner":"C-1"},{"pieceId":"b","length":1000,"quantity":1},{"pieceId":"c","length":1900,"quantity":1,"plant":"south"}],
+             "stock":[{"stockId":"customer","kind":"bar","length":1000,"quantity":1,"owner":"C-1"},{"stockId":"mine","kind":"remnant","length":1500,"reservedFor":["x","b"]},
+                      {"stockId":"north","kind":"bar","length":2000,"quantity":1,"plant":"north","foreignPlantCost":30,"reservedFor":["c"]}],
+             "cut":{"kerf":2}}
+            """,
+            200);
+
+        Assert.Equal(
+            ["customer a C-1 ", "mine b  ", "north c  north"],
+            answer["layouts"]!.AsArray().Select(layout => $"{layout!["stockId"]} {layout["cuts"]![0]!["pieceId"]} {layout["owner"]} {layout["plant"]}"));
+        Assert.Equal(4530m, (decimal?)answer["objective"]!["value"]);
+    }
+
+    [Fact]
     public async Task Sections_and_grades_are_nested_for_themselves_and_their_costs_added()
     {
         var answer = await host.Post(
