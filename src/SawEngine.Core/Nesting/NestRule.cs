@@ -138,6 +138,9 @@ public static class NestRule
     /// <summary>Reasons are those of the published list.</summary>
     public const string UnplacedReason = "unplaced_reason_unknown";
 
+    /// <summary>No piece is left while one that is alike in all but its lower priority is placed.</summary>
+    public const string Priority = "priority_inverted";
+
     /// <summary>Unplaced pieces are accepted where, and only where, they are no more than the line accepts to be under.</summary>
     public const string UnderQuantity = "under_quantity_wrong";
 

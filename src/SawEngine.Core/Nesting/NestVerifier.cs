@@ -17,6 +17,7 @@ public static class NestVerifier
         UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.BarTooHeavy, UnplacedReason.NoBladeCuts,
         UnplacedReason.NotVerified, UnplacedReason.UnderAccepted,
         UnplacedReason.OtherOwner, UnplacedReason.OtherPlant, UnplacedReason.Reserved,
+        UnplacedReason.HigherPriority,
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>All rules that a nest breaks; empty where it is clean.</summary>
@@ -31,6 +32,7 @@ public static class NestVerifier
         CheckQuantities(problem, nest, violations);
         CheckSingleHeats(problem, offered, nest, violations);
         CheckUnplaced(nest, violations);
+        CheckPriority(problem, nest, violations);
         CheckRemnants(problem, nest, violations);
         CheckValue(problem, nest, violations);
         return violations;
@@ -107,6 +109,22 @@ public static class NestVerifier
                 violations.Add(new(NestRule.UnplacedReason, $"{row.Piece} is unplaced for '{row.Reason}'."));
             if (!seen.Add(row.Piece) || row.Quantity < 1)
                 violations.Add(new(NestRule.UnplacedRow, $"{row.Piece} has a second row, or one of {row.Quantity} pieces."));
+        }
+    }
+
+    private static void CheckPriority(NestProblem problem, Nest nest, List<Violation> violations)
+    {
+        var missing = nest.Unplaced.Select(row => row.Piece).ToHashSet();
+        var placed = nest.Layouts.SelectMany(layout => layout.Cuts.Select(cut => cut.Piece)).ToHashSet();
+        var reserved = problem.Stock.SelectMany(item => item.ReservedFor ?? []).ToHashSet(StringComparer.Ordinal);
+        var alike = problem.Lines.Where(line => line.HeatRule == HeatRule.Any && !reserved.Contains(line.Ref.OrderId.Length > 0 ? line.Ref.OrderId : line.Ref.LineId))
+            .GroupBy(line => (line.Section, line.Grade, line.Length, line.Tolerance, line.LengthAt, (line.FirstEnd, line.SecondEnd), (line.Certificate, line.Owner, line.Plant)));
+        foreach (var lines in alike)
+        {
+            var first = lines.Where(line => missing.Contains(line.Ref)).MinBy(line => line.Priority);
+            var last = lines.Where(line => placed.Contains(line.Ref)).MaxBy(line => line.Priority);
+            if (first is not null && last?.Priority > first.Priority)
+                violations.Add(new(NestRule.Priority, $"{first.Ref} is left while {last.Ref} is placed."));
         }
     }
 

@@ -27,6 +27,9 @@ public static class UnplacedReason
     /// <summary>All bars that could give the piece are used up.</summary>
     public const string StockUsedUp = "stock_used_up";
 
+    /// <summary>Bars that could give the piece are used up, some of them by lines of higher priority.</summary>
+    public const string HigherPriority = "stock_used_by_higher_priority";
+
     /// <summary>Stock is short, but by no more pieces than the line accepts to be under.</summary>
     public const string UnderAccepted = "under_quantity_accepted";
 

@@ -40,6 +40,12 @@ public sealed record OrderLine
     /// <summary>How many pieces more are accepted; they are placed only where that costs nothing.</summary>
     public int Over { get; init; }
 
+    /// <summary>The priority of a line that states none.</summary>
+    public const int UsualPriority = 5;
+
+    /// <summary>Who is served where stock is short, from 1, which is first; then goes the earlier promise.</summary>
+    public int Priority { get; init; } = UsualPriority;
+
     /// <summary>The end that is cut first.</summary>
     public EndCut FirstEnd { get; init; }
 

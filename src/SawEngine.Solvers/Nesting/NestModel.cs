@@ -15,10 +15,12 @@ internal sealed class NestModel
     public const int AnyLay = 0b1111;
 
     private const int GapTableFaces = 128;
+    private const int BehindPriorities = 1_000_000;
 
     private readonly List<EndCut> _faces = [EndCut.Square];
     private readonly List<bool[]> _serves = [];
     private readonly string?[] _plants;
+    private readonly NestProblem _problem;
     private readonly CutRules _rules;
     private readonly LayoutCost _cost;
     private readonly long[,] _gaps;
@@ -26,11 +28,12 @@ internal sealed class NestModel
     private readonly long[][] _ends;
     private readonly long[] _kerfs;
 
-    private NestModel(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant)
+    private NestModel(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant, bool byPriority)
     {
+        _problem = problem;
         _rules = problem.Rules;
         _cost = LayoutCost.Of(problem);
-        var (types, needs) = Group(problem, quantityOf, chosenHeats, fromOwnPlant);
+        var (types, needs) = Group(problem, quantityOf, chosenHeats, fromOwnPlant, byPriority);
         Types = [.. types.OrderByDescending(type => type.Overall).ThenBy(type => type.FirstFace).ThenBy(type => type.SecondFace).ThenBy(type => type.Need)];
         Pieces = Types.Sum(type => type.Demand);
         var (stock, classes) = Classify(problem, needs);
@@ -59,12 +62,36 @@ internal sealed class NestModel
     /// <summary>All pieces wanted.</summary>
     public int Pieces { get; }
 
+    /// <summary>How many of each type's pieces are in each rank of priority, then of priority and promise, first to last.</summary>
+    public IReadOnlyList<long> Ranked(IReadOnlyList<long> placed)
+    {
+        var ranks = new SortedDictionary<(int, DateTimeOffset?), long>();
+        foreach (var line in _problem.Lines)
+            (ranks[OfPriority(line)], ranks[OfPromise(line)]) = (0, 0);
+        for (var index = 0; index < Types.Length; index++)
+        {
+            var left = placed[index];
+            foreach (var (line, quantity) in Types[index].Lines)
+            {
+                var taken = Math.Min(left, quantity);
+                left -= taken;
+                ranks[OfPriority(line)] += taken;
+                ranks[OfPromise(line)] += taken;
+            }
+        }
+        return [.. ranks.Values];
+
+        static (int, DateTimeOffset?) OfPriority(OrderLine line) => (line.Priority, null);
+
+        (int, DateTimeOffset?) OfPromise(OrderLine line) => (BehindPriorities + line.Priority, DueOf(_problem, line));
+    }
+
     /// <summary>
     /// The model of some of a problem's pieces. Single-heat lines without a chosen heat may be served from any known one.
     /// Lines that no saw under the rules can cut are left out, and bars that are too heavy; where so asked, bars in another plant too.
     /// </summary>
-    public static NestModel Of(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant = false) =>
-        new(problem, quantityOf, chosenHeats, fromOwnPlant);
+    public static NestModel Of(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant = false, bool byPriority = false) =>
+        new(problem, quantityOf, chosenHeats, fromOwnPlant, byPriority);
 
     public bool Serves(int stock, PieceType type) => _serves[type.Need][Stock[stock].Class];
 
@@ -147,12 +174,12 @@ internal sealed class NestModel
     }
 
     private (List<PieceType> Types, List<PieceNeed> Needs) Group(
-        NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant)
+        NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant, bool byPriority)
     {
         var needs = new List<PieceNeed>();
         var needIndex = new Dictionary<object, int>();
         var faceIndex = new Dictionary<EndCut, int> { [EndCut.Square] = 0 };
-        var types = new Dictionary<(long, int, int, int), PieceType>();
+        var types = new Dictionary<(long, int, int, int, object?), PieceType>();
         var access = new StockAccess(problem);
         foreach (var line in ByUrgency(problem))
         {
@@ -163,10 +190,11 @@ internal sealed class NestModel
             var needed = IndexOf(needIndex, NeedKey(need, access), needs, need);
             var (first, second) = (IndexOf(faceIndex, line.FirstEnd, _faces, line.FirstEnd), IndexOf(faceIndex, line.SecondEnd, _faces, line.SecondEnd));
             var overall = PieceGeometry.Of(line).Overall.Nanometers;
-            if (!types.TryGetValue((overall, first, second, needed), out var type))
+            object? urgency = byPriority ? (line.Priority, DueOf(problem, line)) : null;
+            if (!types.TryGetValue((overall, first, second, needed, urgency), out var type))
             {
                 type = new() { Overall = overall, FirstFace = first, SecondFace = second, Lays = LaysOf(line), Need = needed };
-                types.Add((overall, first, second, needed), type);
+                types.Add((overall, first, second, needed, urgency), type);
             }
             type.Lines.Add((line, quantity));
             type.Demand += quantity;
@@ -177,7 +205,13 @@ internal sealed class NestModel
     private int LaysOf(OrderLine line) => CutFit.LaysOf(line, _rules).Sum(lay => 1 << lay.QuarterTurns);
 
     private static IEnumerable<OrderLine> ByUrgency(NestProblem problem) =>
-        problem.Lines.OrderBy(line => problem.Due.TryGetValue(line.Ref.OrderId, out var due) ? due : DateTimeOffset.MaxValue).ThenBy(line => line.Ref);
+        problem.Lines.OrderBy(line => line.Priority).ThenBy(line => DueOf(problem, line)).ThenBy(line => line.Ref);
+
+    /// <summary>Where a type's most urgent line stands among all.</summary>
+    public (int Priority, DateTimeOffset Due) UrgencyOf(PieceType type) => (type.Lines[0].Line.Priority, DueOf(_problem, type.Lines[0].Line));
+
+    private static DateTimeOffset DueOf(NestProblem problem, OrderLine line) =>
+        problem.Due.TryGetValue(line.Ref.OrderId, out var due) ? due : DateTimeOffset.MaxValue;
 
     private static object NeedKey(PieceNeed need, StockAccess access)
     {

@@ -5,9 +5,10 @@ using SawEngine.Core.Stock;
 namespace SawEngine.Solvers.Nesting;
 
 /// <summary>Why pieces of a line are left: the first reason that applies. Lines that ask alike of the stock are looked up once.</summary>
-internal sealed class UnplacedReasons(NestProblem problem)
+internal sealed class UnplacedReasons(NestProblem problem, IReadOnlyList<BarLayout> layouts)
 {
     private readonly StockAccess _access = new(problem);
+    private readonly List<(StockItem Stock, int Priority)> _firstOn = FirstOn(problem, layouts);
     private readonly HeatChoice _heats = new(problem);
     private readonly Dictionary<object, (string? Reason, List<StockItem> Longest, List<StockItem> LongestCarried)> _offers = [];
 
@@ -23,8 +24,14 @@ internal sealed class UnplacedReasons(NestProblem problem)
         var yield = new BarYield(line, problem.Rules);
         if (offer.LongestCarried.TrueForAll(item => yield.Of(item) == 0))
             return offer.Longest.TrueForAll(item => yield.Of(item) == 0) ? UnplacedReason.LongerThanEveryBar : UnplacedReason.BarTooHeavy;
-        return line.HeatRule == HeatRule.Single && !_heats.SomeSuffices(line) ? UnplacedReason.NoSingleHeat : UnplacedReason.StockUsedUp;
+        return line.HeatRule == HeatRule.Single && !_heats.SomeSuffices(line) ? UnplacedReason.NoSingleHeat
+            : WentToHigherPriority(line) ? UnplacedReason.HigherPriority
+            : UnplacedReason.StockUsedUp;
     }
+
+    /// <summary>Whether stock that would serve a line went to one of higher priority.</summary>
+    private bool WentToHigherPriority(OrderLine line) =>
+        _firstOn.Exists(bar => bar.Priority < line.Priority && StockMatch.Serves(line, bar.Stock));
 
     /// <summary>Why no stock serves lines that ask so, else the longest that do and the longest of these that the bar feed carries, of each end condition.</summary>
     private (string? Reason, List<StockItem> Longest, List<StockItem> LongestCarried) Offer(OrderLine line)
@@ -45,6 +52,14 @@ internal sealed class UnplacedReasons(NestProblem problem)
             : light.Count == 0 ? UnplacedReason.BarTooHeavy
             : null;
         return (reason, Longest(ofHeat), Longest(light));
+    }
+
+    /// <summary>The stock that is used, each with the highest priority of its pieces.</summary>
+    private static List<(StockItem Stock, int Priority)> FirstOn(NestProblem problem, IReadOnlyList<BarLayout> layouts)
+    {
+        var priorities = problem.Lines.ToDictionary(line => line.Ref, line => line.Priority);
+        return [.. layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
+            .Select(ofItem => (ofItem.First().Stock, ofItem.Min(layout => layout.Cuts.Min(cut => priorities[cut.Piece]))))];
     }
 
     private static List<StockItem> Longest(List<StockItem> items) =>

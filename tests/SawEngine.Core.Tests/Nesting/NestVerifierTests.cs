@@ -118,6 +118,8 @@ public class NestVerifierTests
         ["The bound is above the value"] = (NestRule.Bound, c => c with { Nest = c.Nest with { BoundMicros = c.Nest.ValueMicros + 1 } }),
         ["A reason is not on the list"] = (NestRule.UnplacedReason, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 2, "no_idea")] } }),
         ["A line has two unplaced rows"] = (NestRule.UnplacedRow, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 1, UnplacedReason.StockUsedUp), new(TooLong.Ref, 1, UnplacedReason.StockUsedUp)] } }),
+        ["A piece is left while an equal one of lower priority is placed"] = (NestRule.Priority, c => c.Line(Plain.Ref, line => line with { Priority = 2 }) is var first
+            ? (first with { Problem = first.Problem with { Lines = [.. first.Problem.Lines, Plain with { Ref = new("SO-4", "10"), Quantity = 1, Priority = 1 }] } }).Unplaced(new("SO-4", "10"), 1) : c),
         ["No piece of a line is reported unplaced"] = (NestRule.UnplacedRow, c => c.Unplaced(Plain.Ref, 0)),
         ["A layout stands for no bar"] = (NestRule.Repeat, c => c.Layout(Remnant, l => l with { Repeat = 0 }).Unplaced(Mitered.Ref, 2)),
         ["A layout has no pieces"] = (NestRule.EmptyLayout, c => c.Layout(Remnant, l => l with { Cuts = [], KerfTotal = l.Stock.Length - l.Remainder.Length }).Unplaced(Mitered.Ref, 2)),

@@ -281,4 +281,32 @@ public class GreedyNesterTests
 
         Assert.Equal([new UnplacedPieces(new("SO-1", "10"), 2, reason)], nest.Unplaced);
     }
+
+    [Fact]
+    public void Where_stock_is_short_the_line_of_lower_priority_goes_without_even_if_it_is_more_pieces()
+    {
+        var nest = Solve(new()
+        {
+            Lines = [Line("long", 5000, 1) with { Priority = 1 }, Line("short", 1000, 5)],
+            Stock = [Bar("B", 6000, 1)],
+            Rules = new() { Kerf = Mm(0) },
+        });
+
+        Assert.Equal([new UnplacedPieces(new("", "short"), 4, UnplacedReason.HigherPriority)], nest.Unplaced);
+    }
+
+    [Fact]
+    public void Where_priorities_are_equal_the_later_promise_goes_without()
+    {
+        NestProblem Short(int first, int second) => new()
+        {
+            Lines = [Line("10", 3000, 1) with { Ref = new("SO-1", "10"), Priority = first }, Line("10", 2900, 1) with { Ref = new("SO-2", "10"), Priority = second }],
+            Stock = [Bar("B", 3100, 1)],
+            Rules = new() { Kerf = Mm(2) },
+            Due = new Dictionary<string, DateTimeOffset> { ["SO-1"] = DateTimeOffset.UnixEpoch.AddDays(2), ["SO-2"] = DateTimeOffset.UnixEpoch.AddDays(1) },
+        };
+
+        Assert.Equal([new UnplacedPieces(new("SO-1", "10"), 1, UnplacedReason.StockUsedUp)], Solve(Short(5, 5)).Unplaced);
+        Assert.Equal([new UnplacedPieces(new("SO-2", "10"), 1, UnplacedReason.HigherPriority)], Solve(Short(4, 5)).Unplaced);
+    }
 }

@@ -70,6 +70,7 @@ internal static class RandomProblem
             LengthAt = (LengthAt)random.Next(4),
             Owner = random.Next(3) == 0 ? "C-1" : null,
             Plant = random.Next(2) == 0 ? Plants[random.Next(2)] : null,
+            Priority = random.Next(3) == 0 ? random.Next(1, 10) : OrderLine.UsualPriority,
             Tolerance = random.Next(3) == 0 ? new(Mm(random.Next(0, 5)), Mm(random.Next(0, 5) / 10m)) : default,
             Under = random.Next(4) == 0 ? (line.Quantity - 1) / 2 : 0,
             Over = random.Next(4) == 0 ? 2 : 0,

@@ -69,6 +69,7 @@ internal static class NestGroups
         LengthAt = piece.LengthAt,
         Quantity = piece.Quantity,
         Tolerance = piece.Tolerance.ToTolerance(scale),
+        Priority = piece.Priority,
         Under = piece.Under,
         Over = piece.Over,
         FirstEnd = End(piece.FirstEnd),

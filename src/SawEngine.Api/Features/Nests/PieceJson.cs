@@ -36,6 +36,10 @@ public sealed record PieceJson : IStatedLength
     [Range(0, Limits.TotalQuantity)]
     public int Over { get; init; }
 
+    /// <summary>Who is served where stock is short, from 1, which is first, to 9.</summary>
+    [Range(1, 9)]
+    public int Priority { get; init; } = OrderLine.UsualPriority;
+
     /// <summary>Section. May be left out where all pieces and stock are of one section; a mitered piece needs one of the catalog.</summary>
     [MinLength(1)]
     public string? Section { get; init; }

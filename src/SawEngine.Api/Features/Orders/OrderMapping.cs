@@ -53,6 +53,6 @@ public static class OrderMapping
         Due = order.Due,
         Release = order.Release,
         CostPerHourLate = new(order.CostPerHourLate),
-        Lines = [.. order.Lines.OrderBy(line => line.LineId, StringComparer.Ordinal).Select(line => line.ToOrderLine(order.OrderId, scale, materials))],
+        Lines = [.. order.Lines.OrderBy(line => line.LineId, StringComparer.Ordinal).Select(line => line.ToOrderLine(order.OrderId, scale, materials) with { Priority = order.Priority })],
     };
 }

@@ -20,7 +20,7 @@ public sealed record UnplacedLineJson
     /// <summary>Why.</summary>
     [KnownValues(
         UnplacedReason.NoStock, UnplacedReason.OtherOwner, UnplacedReason.OtherPlant, UnplacedReason.Reserved, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar,
-        UnplacedReason.StockUsedUp, UnplacedReason.UnderAccepted, UnplacedReason.NoSingleHeat, UnplacedReason.NoSawHoldsSection, UnplacedReason.NoSawCutsMiter,
+        UnplacedReason.StockUsedUp, UnplacedReason.HigherPriority, UnplacedReason.UnderAccepted, UnplacedReason.NoSingleHeat, UnplacedReason.NoSawHoldsSection, UnplacedReason.NoSawCutsMiter,
         UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.BarTooHeavy, UnplacedReason.NoBladeCuts,
         UnplacedReason.NotVerified)]
     public required string Reason { get; init; }

@@ -147,6 +147,7 @@ public sealed class NestFaultTests(ServiceHost host)
         { Piece(""","tolerance":{"minus":1000}"""), "#/pieces/0/tolerance/minus", FaultCode.TooLarge },
         { Piece(""","tolerance":{"plus":-1}"""), "#/pieces/0/tolerance/plus", FaultCode.TooSmall },
         { Piece(""","tolerance":{"plus":0.000001}"""), "#/pieces/0/tolerance", FaultCode.TooFine },
+        { Piece(""","priority":0"""), "#/pieces/0/priority", FaultCode.TooSmall },
         { Piece(""","under":1"""), "#/pieces/0/under", FaultCode.TooLarge },
         { Piece(""","over":100000"""), "#/pieces", FaultCode.TooMuchWork },
         { Stock(""","reservedFor":[]"""), "#/stock/0/reservedFor", FaultCode.Empty },

@@ -250,6 +250,20 @@ public sealed class NestTests(ServiceHost host)
     }
 
     [Fact]
+    public async Task Who_goes_without_for_a_higher_priority_is_told_so()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"a","length":1000,"quantity":2},{"pieceId":"b","length":1000,"quantity":1,"priority":1}],
+             "stock":[{"stockId":"s","kind":"remnant","length":2002}],"cut":{"kerf":2}}
+            """,
+            200);
+
+        AssertJson("""[{"pieceId":"a","quantity":1,"reason":"stock_used_by_higher_priority"}]""", answer["unplaced"]);
+    }
+
+    [Fact]
     public async Task Sections_and_grades_are_nested_for_themselves_and_their_costs_added()
     {
         var answer = await host.Post(

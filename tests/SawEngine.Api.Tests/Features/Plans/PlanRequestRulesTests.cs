@@ -56,6 +56,7 @@ public sealed class PlanRequestRulesTests
 
         new("A piece that may be nothing", r => Line(r)["tolerance"] = JsonNode.Parse("""{"minus": 2350}"""), "#/orders/0/lines/0/tolerance/minus", "too_large"),
         new("A tolerance whose middle is too fine", r => Line(r)["tolerance"] = JsonNode.Parse("""{"plus": 0.000001}"""), "#/orders/0/lines/0/tolerance", "too_fine"),
+        new("A priority behind the last", r => r["orders"]![0]!["priority"] = 10, "#/orders/0/priority", "too_large"),
         new("A line that may be left out", r => Line(r)["under"] = Line(r)["quantity"]!.DeepClone(), "#/orders/0/lines/0/under", "too_large"),
 
         // Own sections and grades
