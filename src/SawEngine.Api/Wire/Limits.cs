@@ -42,6 +42,9 @@ public static class Limits
     /// <summary>Most ids that one stock item is reserved for.</summary>
     public const int ReservedFor = 100;
 
+    /// <summary>Most zones of a bar.</summary>
+    public const int Zones = 50;
+
     /// <summary>Longest length, in either length unit.</summary>
     public const int Length = 1_000_000;
 

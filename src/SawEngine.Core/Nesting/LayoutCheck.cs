@@ -45,6 +45,7 @@ internal sealed class LayoutCheck(
             CheckGap(layout.Cuts[i - 1], layout.Cuts[i]);
         CheckEnd(stock, layout.Cuts[^1]);
         CheckRemainder(stock);
+        CheckZones(stock);
         CheckSaw(stock);
         return _violations;
     }
@@ -193,7 +194,7 @@ internal sealed class LayoutCheck(
         var (length, kind, value) = layout.Remainder;
         // Under a limit, whether a long remainder may be scrap is a matter of the nest.
         var kept = IsLongEnough(problem, layout) && (kind == RemainderKind.Remnant || problem.Remnants!.MostNew is null);
-        if (kind == RemainderKind.Remnant != kept)
+        if (kind == RemainderKind.Remnant != (kept || IsKeptForOthers(stock)))
             Add(NestRule.RemainderKind, $"a remainder of {length.Nanometers} nm booked as {kind}");
         var worth = BigInteger.Min(ScrapWorth(stock, length.Nanometers), ShareOfCost(stock, length.Nanometers, 1m));
         if (kept)
@@ -203,6 +204,20 @@ internal sealed class LayoutCheck(
             Add(NestRule.RemainderValueHigh, $"a remainder worth {worth} booked at {value}");
         else if (value < worth - 1)
             Add(NestRule.RemainderValueLow, $"a remainder worth {worth} booked at {value}");
+    }
+
+    /// <summary>Whether a bar has a zone that is kept for another use.</summary>
+    public static bool IsKeptForOthers(StockItem stock) => stock.Zones.Any(zone => zone.Kind == ZoneKind.Reserved);
+
+    private void CheckZones(StockItem stock)
+    {
+        foreach (var zone in stock.Zones)
+        {
+            if (layout.Cuts.Any(cut => cut.Start.Nanometers < zone.To.Nanometers && cut.End.Nanometers > zone.From.Nanometers))
+                Add(NestRule.PieceInZone, $"a piece in the zone from {zone.From}");
+            else if (zone.Kind == ZoneKind.Reserved && (decimal)stock.Length.Nanometers - layout.Remainder.Length.Nanometers > zone.From.Nanometers)
+                Add(NestRule.ReservedZone, $"a cut in the zone from {zone.From}, or before it");
+        }
     }
 
     /// <summary>Whether the rules would keep a layout's remainder, were there no limit.</summary>

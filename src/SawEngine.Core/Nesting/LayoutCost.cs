@@ -11,7 +11,7 @@ namespace SawEngine.Core.Nesting;
 /// A remnant is worth <c>cost × valueFraction × length / bar length</c> less its handling, with the fraction of its length class. It is never worth less than a
 /// shorter one, to which it could be cut down, nor less than its scrap. So the value never falls as the remainder grows, and a layout from which a piece is left
 /// out never costs more. No remainder is credited with more than its length's share of the bar's cost, else cutting up bars would seem to earn money. Values are
-/// rounded down to a whole millionth.
+/// rounded down to a whole millionth. A remainder with a reserved zone is put back whatever its length; zones count like the rest of it.
 /// </para>
 /// </summary>
 /// <param name="Remnants">Remnant rule; null where nothing is kept or credited.</param>
@@ -32,7 +32,9 @@ public sealed record LayoutCost(RemnantRules? Remnants, long ScrapValueMicrosPer
     public Remainder RemainderOf(StockItem stock, Length length)
     {
         var scrap = ScrapOf(stock, length);
-        return IsKept(length) ? new(length, RemainderKind.Remnant, Math.Max(scrap.ValueMicros, RemnantMicros(stock, length))) : scrap;
+        return IsKept(length) ? new(length, RemainderKind.Remnant, Math.Max(scrap.ValueMicros, RemnantMicros(stock, length)))
+            : stock.HasReservedZone ? scrap with { Kind = RemainderKind.Remnant }
+            : scrap;
     }
 
     /// <summary>A remainder as scrap, whatever its length.</summary>

@@ -24,6 +24,12 @@ public static class NestRule
     /// <summary>Pieces lie within the bar.</summary>
     public const string OutsideBar = "piece_outside_bar";
 
+    /// <summary>No piece reaches into a defective or reserved zone of its bar.</summary>
+    public const string PieceInZone = "piece_in_zone";
+
+    /// <summary>A reserved zone stays whole, in the remainder.</summary>
+    public const string ReservedZone = "reserved_zone_cut";
+
     /// <summary>Between two pieces, and before and behind a mitered face, lies at least the kerf of each cut, measured along the bar.</summary>
     public const string Kerf = "kerf_too_small";
 

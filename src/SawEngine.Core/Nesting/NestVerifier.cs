@@ -132,7 +132,7 @@ public static class NestVerifier
     {
         if (problem.Remnants?.MostNew is not { } most)
             return;
-        var kept = nest.Layouts.Sum(layout => layout.Remainder.Kind == RemainderKind.Remnant ? (decimal)layout.Repeat : 0m);
+        var kept = nest.Layouts.Sum(layout => layout.Remainder.Kind == RemainderKind.Remnant && !LayoutCheck.IsKeptForOthers(layout.Stock) ? (decimal)layout.Repeat : 0m);
         if (kept > most)
             violations.Add(new(NestRule.TooManyRemnants, $"{kept} remnants are left, at most {most} may be."));
         else if (kept < most && nest.Layouts.Any(layout => layout.Remainder.Kind == RemainderKind.Scrap && LayoutCheck.IsLongEnough(problem, layout)))

@@ -17,7 +17,7 @@ public static class RemnantLimit
             return layouts;
         var kept = new int[layouts.Count];
         var left = most;
-        foreach (var index in Enumerable.Range(0, layouts.Count).Where(index => layouts[index].Remainder.Kind == RemainderKind.Remnant)
+        foreach (var index in Enumerable.Range(0, layouts.Count).Where(index => IsNew(layouts[index]))
             .OrderByDescending(index => layouts[index].Remainder.ValueMicros - Scrapped(layouts[index], cost).Remainder.ValueMicros))
         {
             kept[index] = Math.Min(left, layouts[index].Repeat);
@@ -26,17 +26,19 @@ public static class RemnantLimit
         return layouts.SelectMany((layout, index) => Split(layout, kept[index], cost)).ToList();
     }
 
-    /// <summary>How many remnants layouts leave.</summary>
+    /// <summary>How many remnants layouts leave; what holds a reserved zone is kept already, and does not count.</summary>
     public static long NewRemnants(IEnumerable<BarLayout> layouts) =>
-        layouts.Where(layout => layout.Remainder.Kind == RemainderKind.Remnant).Sum(layout => (long)layout.Repeat);
+        layouts.Where(IsNew).Sum(layout => (long)layout.Repeat);
 
     /// <summary>How many remainders are scrap only because of the limit.</summary>
     public static long NotKept(IEnumerable<BarLayout> layouts, LayoutCost cost) =>
         layouts.Where(layout => layout.Remainder.Kind == RemainderKind.Scrap && cost.IsKept(layout.Remainder.Length)).Sum(layout => (long)layout.Repeat);
 
+    private static bool IsNew(BarLayout layout) => layout.Remainder.Kind == RemainderKind.Remnant && !layout.Stock.HasReservedZone;
+
     private static IEnumerable<BarLayout> Split(BarLayout layout, int kept, LayoutCost cost)
     {
-        if (layout.Remainder.Kind != RemainderKind.Remnant || kept == layout.Repeat)
+        if (!IsNew(layout) || kept == layout.Repeat)
             return [layout];
         var scrapped = Scrapped(layout, cost) with { Repeat = layout.Repeat - kept };
         return kept == 0 ? [scrapped] : [layout with { Repeat = kept }, scrapped];

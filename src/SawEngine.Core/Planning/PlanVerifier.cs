@@ -132,7 +132,7 @@ public static class PlanVerifier
     {
         if (problem.Remnants?.MostNew is not { } most)
             return;
-        foreach (var nest in plan.Layouts.Where(layout => layout.Layout.Remainder.Kind == RemainderKind.Remnant)
+        foreach (var nest in plan.Layouts.Where(layout => layout.Layout.Remainder.Kind == RemainderKind.Remnant && layout.Layout.Stock.Zones.All(zone => zone.Kind != ZoneKind.Reserved))
             .GroupBy(layout => (layout.Layout.Stock.Section?.Designation, layout.Layout.Stock.Grade?.Designation)))
         {
             var left = nest.Sum(layout => (long)layout.Layout.Repeat);

@@ -53,7 +53,13 @@ public sealed record StockItem
     public long? ForeignPlantCostMicros { get; init; }
 
     /// <summary>The orders, or pieces where they come without orders, that it is reserved for; null where it is free.</summary>
-    public IReadOnlyList<string>? ReservedFor { get; init; }
+    public ValueList<string>? ReservedFor { get; init; }
+
+    /// <summary>Zones that give no pieces, ascending and disjoint; none where all of the bar is good.</summary>
+    public ValueList<BarZone> Zones { get; init; } = [];
+
+    /// <summary>Whether some of the bar is kept for another use, so that its remainder is always put back.</summary>
+    public bool HasReservedZone => Zones.Any(zone => zone.Kind == ZoneKind.Reserved);
 
     /// <summary>Rack place.</summary>
     public string? Location { get; init; }

@@ -130,14 +130,14 @@ internal sealed class NestModel
 
     /// <summary>The least that passes of the blade at a bar's two ends add to one pass for each piece.</summary>
     public long LeastEndCutsCost(StockItem item) =>
-        _cost.CostPerCutMicros * ((_rules.TrimFor(item.EndCondition) > Length.Zero ? 1 : 0) - (MayEndWithBar(item) ? 1 : 0));
+        _cost.CostPerCutMicros * ((LayoutPositions.Lead(item, EndCut.Square, _rules) > Length.Zero ? 1 : 0) - (MayEndWithBar(item) ? 1 : 0));
 
     /// <summary>Whether a last piece may end with the bar itself, without a pass behind it.</summary>
     public bool MayEndWithBar(StockItem item) => LayoutPositions.LastEnd(item, EndCut.Square, _rules) >= item.Length;
 
     private long EndCutsCost(BarStock stock, long behind, int lastFace) => _cost.CostPerCutMicros == 0
         ? 0
-        : _cost.CostPerCutMicros * ((_rules.TrimFor(stock.Item.EndCondition) > Length.Zero ? 1 : 0) + CutCount.Behind(Length.FromNanometers(behind), lastFace != 0) - 1);
+        : _cost.CostPerCutMicros * ((Lead(stock.Class, 0) > 0 ? 1 : 0) + CutCount.Behind(Length.FromNanometers(behind), lastFace != 0) - 1);
 
     /// <summary>What the first face of a type takes of the bar before it, beyond the kerf of a square cut.</summary>
     public long FirstFaceLoss(PieceType type) => Gap(0, type.FirstFace) - _kerfs[0];
@@ -164,13 +164,13 @@ internal sealed class NestModel
         return position + first + count * type.Overall + (count - 1) * Gap(type.SecondFace, type.FirstFace);
     }
 
-    /// <summary>A length by class and face that depends on the class only through the condition of its ends.</summary>
+    /// <summary>A length by class and face that depends on the class only through the condition of its ends, and on a bar with zones.</summary>
     private long[][] PerEndCondition(List<StockItem> classes, Func<StockItem, EndCut, Length> length)
     {
-        var rows = new Dictionary<EndCondition, long[]>();
+        var rows = new Dictionary<(EndCondition, string), long[]>();
         foreach (var item in classes)
-            rows.TryAdd(item.EndCondition, [.. _faces.Select(face => length(item, face).Nanometers)]);
-        return [.. classes.Select(item => rows[item.EndCondition])];
+            rows.TryAdd((item.EndCondition, ZonedId(item)), [.. _faces.Select(face => length(item, face).Nanometers)]);
+        return [.. classes.Select(item => rows[(item.EndCondition, ZonedId(item))])];
     }
 
     private (List<PieceType> Types, List<PieceNeed> Needs) Group(
@@ -232,12 +232,15 @@ internal sealed class NestModel
             if (available <= 0 || !CutFit.Carries(item, _rules) || !needs.Exists(need => need.IsServedBy(item)))
                 continue;
             var heat = item.Heat is not null && namedHeats.Contains(item.Heat) ? item.Heat : null;
-            var key = (item.Section, item.Grade, item.Certificate, item.Heat is null, heat, item.EndCondition, item.Owner, item.Plant, item.ForeignPlantCostMicros is null, item.ReservedFor is null ? null : string.Join('\n', item.ReservedFor));
+            var key = (item.Section, item.Grade, item.Certificate, item.Heat is null, heat, item.EndCondition, item.Owner, item.Plant, item.ForeignPlantCostMicros is null, ZonedId(item), item.ReservedFor is null ? null : string.Join('\n', item.ReservedFor));
             var usable = LayoutPositions.LastEnd(item, EndCut.Square, _rules) - LayoutPositions.Lead(item, EndCut.Square, _rules) + _rules.Kerf;
             stock.Add(new(item, IndexOf(classIndex, key, classes, item), available, usable.Nanometers));
         }
         return (stock, classes);
     }
+
+    /// <summary>Empty, but for a bar with zones, whose ends are like no other's.</summary>
+    private static string ZonedId(StockItem item) => item.Zones.Count == 0 ? "" : item.StockId;
 
     private static int IndexOf<TKey, TValue>(Dictionary<TKey, int> index, TKey key, List<TValue> values, TValue value)
         where TKey : notnull

@@ -33,7 +33,7 @@ internal sealed class UnplacedReasons(NestProblem problem, IReadOnlyList<BarLayo
     private bool WentToHigherPriority(OrderLine line) =>
         _firstOn.Exists(bar => bar.Priority < line.Priority && StockMatch.Serves(line, bar.Stock));
 
-    /// <summary>Why no stock serves lines that ask so, else the longest that do and the longest of these that the bar feed carries, of each end condition.</summary>
+    /// <summary>Why no stock serves lines that ask so, else the longest that do and the longest of these that the bar feed carries, of each end condition, and those with zones.</summary>
     private (string? Reason, List<StockItem> Longest, List<StockItem> LongestCarried) Offer(OrderLine line)
     {
         var ofMaterial = problem.Stock.Where(item => StockMatch.IsOfMaterial(line, item) && item.Quantity != 0).ToList();
@@ -63,5 +63,5 @@ internal sealed class UnplacedReasons(NestProblem problem, IReadOnlyList<BarLayo
     }
 
     private static List<StockItem> Longest(List<StockItem> items) =>
-        [.. items.GroupBy(item => item.EndCondition).Select(alike => alike.MaxBy(item => item.Length)!)];
+        [.. items.GroupBy(item => (item.EndCondition, item.Zones.Count == 0 ? "" : item.StockId)).Select(alike => alike.MaxBy(item => item.Length)!)];
 }

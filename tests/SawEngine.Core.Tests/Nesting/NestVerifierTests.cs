@@ -48,6 +48,12 @@ public class NestVerifierTests
         ["The first piece starts on the raw end"] = (NestRule.RawStart, c => c.Layout(Beams, l => Shift(l with { Trim = Mm(0) }, Mm(-10)))),
         ["A piece ends within the trim of the raw far end"] = (NestRule.RawEnd, c => AtTheFarEnd(c.Rules(r => r with { Tail = Mm(0) }), Mm(5))),
         ["The first piece starts before the bar"] = (NestRule.OutsideBar, c => c.Layout(Remnant, l => Shift(l, Mm(-1)))),
+        ["A piece has a bit of a defective zone"] = (NestRule.PieceInZone, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(Mm(1000), Mm(1001), ZoneKind.Defective)] })),
+        ["A piece is cut from a reserved zone"] = (NestRule.PieceInZone, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(Mm(1000), Mm(5230), ZoneKind.Reserved)] })
+            .Layout(Remnant, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Remnant } })),
+        ["The last kerf runs into a reserved zone"] = (NestRule.ReservedZone, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(c.Nest.Layouts[Remnant].Cuts[^1].End + Mm(0.1m), Mm(5230), ZoneKind.Reserved)] })
+            .Layout(Remnant, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Remnant } })),
+        ["What holds a reserved zone is booked as scrap"] = (NestRule.RemainderKind, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(Mm(5000), Mm(5230), ZoneKind.Reserved)] })),
         ["A kerf is half a millimeter short"] = (NestRule.Kerf, c => c.Cut(Beams, 1, Mm(-0.5m))),
         ["Two pieces overlap"] = (NestRule.Overlap, c => c.Cut(Beams, 1, Mm(-10))),
         ["Two cuts are listed in the wrong order"] = (NestRule.CutOrder, c => c.Layout(Beams, l => l with { Cuts = [l.Cuts[0], l.Cuts[2], l.Cuts[1], .. l.Cuts.Skip(3)] })),

@@ -1,3 +1,4 @@
+using SawEngine.Core;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
@@ -82,6 +83,12 @@ internal static class RandomProblem
         };
     }
 
+    private static ValueList<BarZone> RandomZones(Random random, Length bar)
+    {
+        var marks = Enumerable.Range(0, random.Next(1, 3) * 2).Select(_ => random.Next(0, (int)bar.Millimeters + 1)).Distinct().Order().ToList();
+        return [.. Enumerable.Range(0, marks.Count / 2).Select(i => new BarZone(Mm(marks[2 * i]), Mm(marks[2 * i + 1]), (ZoneKind)random.Next(2)))];
+    }
+
     private static EndCut RandomEnd(Random random) =>
         random.Next(4) == 0 ? HeightMiter(Miters[random.Next(Miters.Length)]) : WidthMiter(Miters[random.Next(Miters.Length)]);
 
@@ -93,6 +100,7 @@ internal static class RandomProblem
         return bar with
         {
             Kind = kind,
+            Zones = random.Next(5) == 0 ? RandomZones(random, bar.Length) : [],
             Owner = random.Next(8) == 0 ? "C-1" : null,
             Plant = random.Next(3) == 0 ? Plants[random.Next(2)] : null,
             ForeignPlantCostMicros = random.Next(2) == 0 ? random.Next(0, 4) * 4_000_000L : null,

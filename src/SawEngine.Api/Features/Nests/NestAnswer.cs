@@ -23,6 +23,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
             context.Warnings.Add(TrimWarning());
         if (NotKept() is var notKept and > 0)
             context.Warnings.Add(RemnantWarning(notKept));
+        context.Warnings.AddRange(NominalLength.Warnings(request.Stock, item => item.StockId, item => item.NominalLength, Used(), _scale));
         return new()
         {
             RequestDigest = context.RequestDigest,
@@ -126,6 +127,8 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         EndCut = cut.EndCut.ToJson(),
     };
 
+    private HashSet<string> Used() => AllLayouts.Select(layout => layout.Stock.StockId).ToHashSet(StringComparer.Ordinal);
+
     private List<ClaimJson> Claims()
     {
         var used = AllLayouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
@@ -138,6 +141,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
                 {
                     StockId = item.StockId,
                     Quantity = used[item.StockId],
+                    NominalLength = item.NominalLength,
                     Version = item.Version,
                     Attributes = item.Attributes,
                 }),

@@ -100,6 +100,7 @@ internal static class NestGroups
             Plant = item.Plant,
             ForeignPlantCostMicros = item.ForeignPlantCost is { } bringing ? scale.ReadMicros(bringing, isMoney) : null,
             ReservedFor = item.ReservedFor is { } ids ? [.. ids.Order(StringComparer.Ordinal)] : null,
+            Zones = [.. item.Zones.Select(zone => new BarZone(scale.Read(zone.From), scale.Read(zone.To), zone.Kind))],
             Location = item.Location,
             LeadDays = item.LeadDays,
         };

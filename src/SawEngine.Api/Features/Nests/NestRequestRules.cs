@@ -1,6 +1,7 @@
 using FluentValidation;
 using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Features.Shop;
+using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
@@ -25,6 +26,12 @@ public sealed class NestRequestRules : AbstractValidator<NestRequest>
             context.CheckUnder(piece.Under, piece.Quantity);
         });
         RuleForEach(r => r.Stock).Custom(Quantity);
+        RuleForEach(r => r.Stock).Custom((item, context) =>
+        {
+            var scale = new LengthScale(context.InstanceToValidate.LengthUnit);
+            context.CheckZones(item.Zones, item.Quantity, item.Kind == StockKind.Remnant, item, scale);
+            context.CheckNominalLength(item.NominalLength, item, scale);
+        });
         RuleFor(r => r.Cut.LongestPiece)
             .Must((r, longest) => longest is null || r.Cut.ShortestPiece <= longest)
             .WithFault(FaultCode.MinAboveMax, "The `longestPiece` is shorter than the `shortestPiece`.");

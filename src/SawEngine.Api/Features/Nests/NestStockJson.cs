@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 using SawEngine.Core.Stock;
@@ -31,6 +32,10 @@ public sealed record NestStockJson : IStatedLength
     /// <summary>The same in feet and inches, whatever the length unit of the request is, such as 12'-6 3/8", 12', 150 3/8" or 6.375"; ft and in may stand for the marks.</summary>
     [MaxLength(Limits.LengthTextLength)]
     public string? LengthText { get; init; }
+
+    /// <summary>What its length is nominally, in the length unit of the request, where that is more; nothing is planned on it, it is echoed with a warning.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public decimal? NominalLength { get; init; }
 
     /// <summary>Number of bars: required for bars; 1 or left out for a remnant; left out for as many purchasable bars as are needed.</summary>
     [Range(0, Limits.StockQuantity)]
@@ -69,6 +74,10 @@ public sealed record NestStockJson : IStatedLength
     /// <summary>Ids of the pieces that it is reserved for: it serves nothing else. It is free where absent.</summary>
     [MinLength(1), MaxLength(Limits.ReservedFor)]
     public IReadOnlyList<string>? ReservedFor { get; init; }
+
+    /// <summary>Zones that give no pieces, ascending, of a single bar: it is used up to the first of them, or behind the last.</summary>
+    [MaxLength(Limits.Zones)]
+    public IReadOnlyList<BarZoneJson> Zones { get; init; } = [];
 
     /// <summary>Rack place; it has no influence.</summary>
     public string? Location { get; init; }

@@ -20,6 +20,8 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
     public PlanResponse Write(OperationContext context)
     {
         context.Warnings.AddRange(plan.Warnings.Select(Warning));
+        var used = plan.Claims.Select(claim => claim.StockId).ToHashSet(StringComparer.Ordinal);
+        context.Warnings.AddRange(NominalLength.Warnings(request.Stock, item => item.StockId, item => item.NominalLength, used, mapping.Scale));
         return new()
         {
             RequestDigest = context.RequestDigest,
@@ -185,6 +187,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
     {
         StockId = claim.StockId,
         Quantity = claim.Quantity,
+        NominalLength = item.NominalLength,
         Version = item.Version,
         Attributes = item.Attributes,
     };

@@ -45,6 +45,7 @@ public sealed record LimitsJson
         StockQuantity = Wire.Limits.StockQuantity,
         RemnantClasses = Wire.Limits.RemnantClasses,
         ReservedFor = Wire.Limits.ReservedFor,
+        Zones = Wire.Limits.Zones,
         Length = Wire.Limits.Length,
         Cost = Wire.Limits.Cost,
         Seconds = Wire.Limits.Seconds,
@@ -209,6 +210,10 @@ public sealed record LimitsJson
     /// <summary>Most orders or pieces that one stock item is reserved for.</summary>
     [Range(1, 100_000_000)]
     public required int ReservedFor { get; init; }
+
+    /// <summary>Most zones of a bar.</summary>
+    [Range(1, 100_000_000)]
+    public required int Zones { get; init; }
 
     /// <summary>Longest length, in either length unit.</summary>
     [Range(1, 100_000_000)]

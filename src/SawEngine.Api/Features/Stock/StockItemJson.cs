@@ -32,6 +32,10 @@ public sealed record StockItemJson : IStatedLength
     [MaxLength(Limits.LengthTextLength)]
     public string? LengthText { get; init; }
 
+    /// <summary>What its length is nominally, in the length unit of the request, where that is more; nothing is planned on it, it is echoed with a warning.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public decimal? NominalLength { get; init; }
+
     /// <summary>Number of bars: required for bars, absent or 1 for a remnant, absent for as many purchasable bars as are needed.</summary>
     [Range(0, Limits.StockQuantity)]
     public int? Quantity { get; init; }
@@ -69,6 +73,10 @@ public sealed record StockItemJson : IStatedLength
     /// <summary>Ids of the orders that it is reserved for: it serves nothing else. It is free where absent.</summary>
     [MinLength(1), MaxLength(Limits.ReservedFor)]
     public IReadOnlyList<string>? ReservedFor { get; init; }
+
+    /// <summary>Zones that give no pieces, ascending, of a single bar: it is used up to the first of them, or behind the last.</summary>
+    [MaxLength(Limits.Zones)]
+    public IReadOnlyList<BarZoneJson> Zones { get; init; } = [];
 
     /// <summary>Rack place.</summary>
     [MinLength(1), MaxLength(Limits.TextLength)]

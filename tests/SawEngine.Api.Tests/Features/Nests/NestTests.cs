@@ -264,6 +264,42 @@ public sealed class NestTests(ServiceHost host)
     }
 
     [Fact]
+    public async Task Zones_give_no_pieces_and_a_reserved_one_goes_back_to_the_rack()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":4}],
+             "stock":[{"stockId":"a","kind":"bar","length":6000,"quantity":1,"zones":[{"from":1500,"to":3000,"kind":"defective"}]},
+                      {"stockId":"b","kind":"remnant","length":2300,"zones":[{"from":2010,"to":2300,"kind":"reserved"}]}],
+             "cut":{"kerf":2},"remnants":{"keepFrom":500,"valueFraction":0.5}}
+            """,
+            200);
+
+        // a: behind the zone 3000 long, so two pieces of it, with 996 left; b: two before its zone.
+        Assert.Equal(
+            ["a 3000 3000 4000 4002 5002 996 remnant 498", "b 0 0 1000 1002 2002 296 remnant 0"],
+            answer["layouts"]!.AsArray().Select(layout => $"{layout!["stockId"]} {layout["trimLength"]} {string.Join(' ', layout["cuts"]!.AsArray().Select(cut => $"{cut!["start"]} {cut["end"]}"))} {layout["remainder"]!["length"]} {layout["remainder"]!["kind"]} {layout["remainder"]!["value"]}"));
+    }
+
+    [Fact]
+    public async Task Nothing_is_planned_on_a_nominal_length()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":3000,"quantity":2}],"stock":[{"stockId":"s","kind":"purchasable","length":6000,"nominalLength":6100.5}],"cut":{"kerf":2}}
+            """,
+            200);
+
+        // With a kerf of 2 only one piece of 3000 fits on the 6000 that are surely there.
+        AssertJson("""[{"stockId":"s","quantity":2,"nominalLength":6100.5}]""", answer["claims"]);
+        var warning = Assert.Single(answer["warnings"]!.AsArray())!;
+        Assert.Equal(("nominal_length_not_planned", "#/stock/0/nominalLength"), ((string?)warning["code"], (string?)warning["pointer"]));
+        Assert.Contains(" 100.5 mm ", (string?)warning["detail"], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Sections_and_grades_are_nested_for_themselves_and_their_costs_added()
     {
         var answer = await host.Post(

@@ -78,6 +78,8 @@ public sealed class PlanRequestRulesTests
         new("A grade of an unknown group", r => { Grade(r).AsObject().Remove("likeGrade"); Grade(r)["group"] = "cheese"; }, "#/grades/0/group", "unknown_group"),
 
         // Stock
+        new("A zone behind the end of the bar", r => { Stock(r)["quantity"] = 1; Stock(r)["zones"] = JsonNode.Parse("""[{"from": 0, "to": 999999, "kind": "defective"}]"""); }, "#/stock/0/zones/0/to", "too_large"),
+        new("A nominal length below the guaranteed one", r => Stock(r)["nominalLength"] = 1, "#/stock/0/nominalLength", "too_small"),
         new("Two stock items of one id", r => Stock(r, 1)["stockId"] = "B", "#/stock/1/stockId", "duplicate_id"),
         new("Stock of an unknown section", r => Stock(r)["section"] = "Rund 50", "#/stock/0/section", "unknown_section"),
         new("Stock of an unknown grade", r => Stock(r)["grade"] = "C44", "#/stock/0/grade", "unknown_grade"),
