@@ -18,6 +18,9 @@ public sealed record BarLayout
     /// <summary>What is cut off the raw start, kerf included.</summary>
     public required Length Trim { get; init; }
 
+    /// <summary>Cost of bringing one bar to another plant, where any of its pieces is for one; in millionths of the objective's unit.</summary>
+    public long TransferCostMicros { get; init; }
+
     /// <summary>All that is lost along the bar between and behind the pieces: kerfs, and slices beside miters.</summary>
     public required Length KerfTotal { get; init; }
 

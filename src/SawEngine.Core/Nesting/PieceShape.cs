@@ -3,9 +3,9 @@ using SawEngine.Core.Orders;
 namespace SawEngine.Core.Nesting;
 
 /// <summary>The verifier's own shape of a piece: the corners of its two faces, measured at the ordered point. Nanometers.</summary>
-/// <param name="IsExact">Whether overall is the ordered length itself.</param>
-/// <param name="OverallBeyondOrder">Overall less ordered length.</param>
-/// <param name="ShortSideBeyondOrder">Shortest edge less ordered length.</param>
+/// <param name="IsExact">Whether overall is the length aimed at itself.</param>
+/// <param name="OverallBeyondOrder">Overall less the length aimed at.</param>
+/// <param name="ShortSideBeyondOrder">Shortest edge less the length aimed at.</param>
 internal readonly record struct PieceShape(bool IsExact, double OverallBeyondOrder, double ShortSideBeyondOrder)
 {
     public static PieceShape Of(OrderLine line)

@@ -1,5 +1,6 @@
 using SawEngine.Core;
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
 using SawEngine.Solvers.Nesting.Pricing;
 
 namespace SawEngine.Solvers.Nesting;
@@ -14,21 +15,29 @@ public sealed class ColumnNester : INester
     public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
     {
         var meter = new SearchMeter(cancellation);
+        var cost = LayoutCost.Of(problem);
         var greedy = GreedyNester.Best(problem, cancellation, out _);
         var (layouts, placed) = LineAssignment.Of(problem, greedy.Model, greedy.Bars);
         var model = greedy.Model.For(placed);
-        var bars = new List<OpenBar>();
-        var bound = 0L;
-        foreach (var part in SearchPart.Of(model, LayoutCost.Of(problem)))
+        var (bars, bound) = (new List<OpenBar>(), 0L);
+        foreach (var part in SearchPart.Of(model, cost))
         {
-            var search = PartSearch.Run(part, [.. part.ColumnsOf(greedy.Bars)], NestBound.Micros(model, part.Types, part.Stock, LayoutCost.Of(problem)), SearchEffort.Of(effort), meter);
+            var search = PartSearch.Run(part, [.. part.ColumnsOf(greedy.Bars)], NestBound.Micros(model, part.Types, part.Stock, cost), SearchEffort.Of(effort), meter);
             bars.AddRange(part.OpenBarsOf(search.Bars));
             bound += search.Bound;
         }
-        if (FilledBars.Of(model, bars)!.IsBetterThan(greedy))
-            (layouts, placed) = LineAssignment.Of(problem, model, FilledBars.Of(model, bars)!.Bars);
-        if (problem.Lines.Any(line => line.HeatRule == Core.Orders.HeatRule.Single))
-            bound = NestBound.Micros(problem, placed);
-        return GreedyNester.Answer(problem, layouts, placed, bound, meter.IsCanceled);
+        var searched = FilledBars.Of(model, bars)!;
+        if (searched.IsBetterThan(greedy))
+            (layouts, _) = LineAssignment.Of(problem, model, searched.Bars);
+        if (model.IsRestricted)
+            bound = RelaxedBound(problem, placed, cost, SearchEffort.Of(effort), meter);
+        return GreedyNester.Answer(problem, layouts, placed, bound + cost.CostPerCutMicros * model.Pieces, meter.IsCanceled);
+    }
+
+    /// <summary>The bound for the same pieces where heats are not chosen yet and every plant serves.</summary>
+    private static long RelaxedBound(NestProblem problem, IReadOnlyDictionary<PieceRef, int> placed, LayoutCost cost, SearchEffort effort, SearchMeter meter)
+    {
+        var model = NestModel.Of(problem, line => placed.GetValueOrDefault(line.Ref), new Dictionary<PieceRef, string>());
+        return SearchPart.Of(model, cost).Sum(part => PartSearch.BoundOf(part, NestBound.Micros(model, part.Types, part.Stock, cost), effort, meter));
     }
 }

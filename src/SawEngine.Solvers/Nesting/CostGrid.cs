@@ -1,6 +1,6 @@
 namespace SawEngine.Solvers.Nesting;
 
-/// <summary>The sums that costs of bars can make: a bound may be rounded up to the next of them, unless remainders are credited.</summary>
+/// <summary>The sums that costs of bars can make: a bound may be rounded up to the next of them, where bars cost the same whatever is cut from them.</summary>
 internal sealed class CostGrid
 {
     private const int LargestTable = 1_000_000;
@@ -9,11 +9,11 @@ internal sealed class CostGrid
     private readonly bool _isFine;
     private (long Bound, long Sum) _last = (long.MinValue, long.MinValue);
 
-    public CostGrid(IEnumerable<(long CostMicros, bool IsCredited)> bars)
+    public CostGrid(IEnumerable<(long CostMicros, bool IsFixed)> bars)
     {
         var all = bars.ToList();
         _costs = [.. all.Select(bar => bar.CostMicros).Where(cost => cost > 0).Distinct().Order()];
-        _isFine = _costs.Count == 0 || all.Exists(bar => bar.IsCredited || bar.CostMicros < 0);
+        _isFine = _costs.Count == 0 || all.Exists(bar => !bar.IsFixed || bar.CostMicros < 0);
         Unit = _isFine ? 1 : _costs.Aggregate(GreatestCommonDivisor);
     }
 

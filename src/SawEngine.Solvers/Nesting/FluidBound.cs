@@ -26,7 +26,7 @@ internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, I
             }
             bound = Math.Max(bound, CheapestBars(barsNeeded));
         }
-        return new CostGrid(bars.Select(bar => (bar.CostMicros, bar.IsCredited))).RoundUp((double)bound);
+        return new CostGrid(bars.Select(bar => (bar.CostMicros, bar.IsFixed))).RoundUp((double)bound);
     }
 
     private IEnumerable<SizeFunction> Functions()

@@ -13,7 +13,9 @@ public static class NestBound
     public static long Micros(NestProblem problem, IReadOnlyDictionary<PieceRef, int> placed)
     {
         var model = NestModel.Of(problem, line => placed.GetValueOrDefault(line.Ref), new Dictionary<PieceRef, string>());
-        return model.Parts().Sum(part => Micros(model, part.Types, part.Stock, LayoutCost.Of(problem)));
+        var cost = LayoutCost.Of(problem);
+        // One pass of the blade for each piece; what the ends of a bar add to that is in the cost of the bars.
+        return model.Parts().Sum(part => Micros(model, part.Types, part.Stock, cost)) + cost.CostPerCutMicros * model.Pieces;
     }
 
     /// <summary>The bound of one part.</summary>

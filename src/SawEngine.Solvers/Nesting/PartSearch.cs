@@ -20,7 +20,7 @@ internal sealed class PartSearch
     private PartSearch(SearchPart part, List<Column> known, long knownBound, SearchEffort effort, SearchMeter meter)
     {
         (_part, _effort, _meter) = (part, effort, meter);
-        _grid = new(part.Bars.Select(bars => (bars.CostMicros, bars.IsCredited)));
+        _grid = new(part.Bars.Select(bars => (bars.CostMicros, bars.IsFixed && !part.SetsOf.Any(sets => sets.Any(set => set.Transfer > 0)))));
         Bars = known;
         Bound = knownBound;
     }
@@ -43,6 +43,30 @@ internal sealed class PartSearch
         return search;
     }
 
+    /// <summary>A bound by the linear program alone.</summary>
+    public static long BoundOf(SearchPart part, long knownBound, SearchEffort effort, SearchMeter meter)
+    {
+        var search = new PartSearch(part, [], knownBound, effort, meter);
+        using var master = search.Master();
+        search.SolveRoot(master, Pricer.Exact(part, meter), long.MaxValue);
+        return search.Bound;
+    }
+
+    private MasterProgram Master()
+    {
+        var master = new MasterProgram(_part, [.. _part.Demand], [.. _part.Bars.Select(bars => bars.Available)], _meter);
+        foreach (var column in StartColumns())
+            master.Add(column);
+        return master;
+    }
+
+    private void SolveRoot(MasterProgram master, Pricer pricer, long knownCost)
+    {
+        var root = new RootProgram(_part, master, pricer, _grid, _meter);
+        root.Solve(Bound, knownCost, _effort.GoodEnough);
+        Bound = Math.Max(Bound, Math.Min(knownCost, _grid.RoundUp(root.Bound)));
+    }
+
     private void Run()
     {
         if (IsProved || _meter.IsStopped)
@@ -51,13 +75,9 @@ internal sealed class PartSearch
         if (IsProved || _meter.IsStopped)
             return;
         var (wanted, available) = (_part.Demand.ToArray(), _part.Bars.Select(bars => bars.Available).ToArray());
-        using var master = new MasterProgram(_part, wanted, available, _meter);
-        foreach (var column in StartColumns())
-            master.Add(column);
+        using var master = Master();
         var pricer = Pricer.Exact(_part, _meter);
-        var root = new RootProgram(_part, master, pricer, _grid, _meter);
-        root.Solve(Bound, Cost, _effort.GoodEnough);
-        Bound = Math.Max(Bound, Math.Min(Cost, _grid.RoundUp(root.Bound)));
+        SolveRoot(master, pricer, Cost);
         if (IsProved || _meter.IsStopped)
             return;
         var (duals, pool) = (master.Duals.ToArray(), master.Columns.ToList());

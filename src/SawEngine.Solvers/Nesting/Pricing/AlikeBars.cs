@@ -21,6 +21,8 @@ internal sealed class AlikeBars
         LeastRoom = bound.Usable;
         _shared = bound.Shared;
         IsCredited = bound.IsCredited;
+        IsFixed = bound.IsFixed;
+        CostMicros = bound.CostMicros;
         SafeRoom = model.SafeRoom(_first, served);
     }
 
@@ -34,7 +36,11 @@ internal sealed class AlikeBars
     /// <summary>Whether there may be fewer bars than pieces.</summary>
     public bool IsLimited { get; }
 
-    public long CostMicros => _first.Item.CostMicros;
+    /// <summary>What a bar costs at least before its remainder is credited; one pass of the blade for each piece is left out of account.</summary>
+    public long CostMicros { get; }
+
+    /// <summary>Whether every bar costs this, whatever is cut from it.</summary>
+    public bool IsFixed { get; }
 
     /// <summary>Whether any remainder has a value.</summary>
     public bool IsCredited { get; }

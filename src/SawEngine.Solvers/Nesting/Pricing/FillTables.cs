@@ -19,7 +19,7 @@ internal sealed class FillTables(SearchPart part, PricingGrid grid)
             var capacity = -1;
             for (var bars = 0; bars < grid.Cells.Length; bars++)
             {
-                if (available[bars] > 0 && Array.IndexOf(part.SetsOf[bars], set) >= 0)
+                if (available[bars] > 0 && Array.Exists(part.SetsOf[bars], one => one.Set == set))
                     capacity = Math.Max(capacity, grid.Cells[bars]);
             }
             if (capacity < 0)
@@ -38,12 +38,14 @@ internal sealed class FillTables(SearchPart part, PricingGrid grid)
         var best = BestFill.None;
         if (grid.Cells[bars] < 0)
             return best;
-        foreach (var set in part.SetsOf[bars])
+        foreach (var (set, transfer) in part.SetsOf[bars])
         {
             var (cells, credit) = _credits[bars]?.Best(_tables[set].Values[..(grid.Cells[bars] + 1)], scale, factor) ?? (grid.Cells[bars], 0L);
             var pieces = _tables[set].ValueOf(cells);
+            // Bringing a bar to another plant takes from what it gives.
+            credit -= (long)Math.Floor(transfer * scale);
             var value = (long)Math.Ceiling(pieces * factor) + credit;
-            if (value > best.Value)
+            if (best.Set < 0 || value > best.Value)
                 best = new(set, cells, value, pieces, credit);
         }
         return best;

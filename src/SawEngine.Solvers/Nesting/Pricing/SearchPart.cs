@@ -13,11 +13,11 @@ internal sealed class SearchPart
         var served = types.Select(type => model.Types[type]).ToList();
         Demand = [.. served.Select(type => type.Demand)];
         Pieces = Demand.Sum(demand => (long)demand);
-        Bars = [.. stock.GroupBy(index => (model.Stock[index].Class, model.Stock[index].Length, model.Stock[index].Item.CostMicros))
+        Bars = [.. stock.GroupBy(index => KeyOf(model.Stock[index]))
             .Select(alike => new AlikeBars(model, [.. alike], served, Pieces, cost))];
         LeastSizes = [.. served.Select(model.SizeOf)];
         SafeSizes = [.. served.Select(type => model.SafeSizeOf(type, served))];
-        SetsOf = [.. Bars.Select(bars => SetsFor(bars.Class))];
+        SetsOf = [.. Bars.Select(SetsFor)];
     }
 
     public NestModel Model { get; }
@@ -40,11 +40,11 @@ internal sealed class SearchPart
     /// <summary>The most that a piece of each type takes of a bar.</summary>
     public IReadOnlyList<long> SafeSizes { get; }
 
-    /// <summary>Sets of types that can lie on a bar together: each serves some class of stock and can be cut in one lay.</summary>
+    /// <summary>Sets of types that can lie on a bar together: some class of stock serves them, and they can be cut in one lay.</summary>
     public List<bool[]> Together { get; } = [];
 
-    /// <summary>For each kind of bars the indexes of the sets that can lie on them.</summary>
-    public IReadOnlyList<int[]> SetsOf { get; }
+    /// <summary>For each kind of bars the indexes of the sets that can lie on them, with what bringing such a bar to another plant costs.</summary>
+    public IReadOnlyList<(int Set, long Transfer)[]> SetsOf { get; }
 
     public PieceType TypeOf(int type) => Model.Types[Types[type]];
 
@@ -111,18 +111,25 @@ internal sealed class SearchPart
         return bar;
     }
 
-    private int[] SetsFor(int stockClass)
+    private static (int, long, long, long, long?) KeyOf(BarStock stock) =>
+        (stock.Class, stock.Length, stock.Item.CostMicros, stock.Item.PullCostMicros, stock.Item.ForeignPlantCostMicros);
+
+    private (int Set, long Transfer)[] SetsFor(AlikeBars bars)
     {
-        var sets = new List<bool[]>();
-        for (var lay = 1; lay <= NestModel.AnyLay; lay *= 2)
+        var transfers = Types.Select((_, type) => Model.TransferCost(bars.Stock[0], TypeOf(type))).ToList();
+        var sets = new List<(bool[] Set, long Transfer)>();
+        foreach (var transfer in transfers.Distinct().Order())
         {
-            var set = Types.Select((_, type) => Model.ClassServes(stockClass, TypeOf(type)) && (TypeOf(type).Lays & lay) != 0).ToArray();
-            if (!set.Contains(true) || sets.Exists(other => Holds(other, set)))
-                continue;
-            sets.RemoveAll(other => Holds(set, other));
-            sets.Add(set);
+            for (var lay = 1; lay <= NestModel.AnyLay; lay *= 2)
+            {
+                var set = Types.Select((_, type) => Model.ClassServes(bars.Class, TypeOf(type)) && (TypeOf(type).Lays & lay) != 0 && transfers[type] <= transfer).ToArray();
+                if (!set.Contains(true) || sets.Exists(other => other.Transfer <= transfer && Holds(other.Set, set)))
+                    continue;
+                sets.RemoveAll(other => other.Transfer >= transfer && Holds(set, other.Set));
+                sets.Add((set, transfer));
+            }
         }
-        return [.. sets.Select(IndexOf)];
+        return [.. sets.Select(set => (IndexOf(set.Set), set.Transfer))];
     }
 
     private int IndexOf(bool[] set)

@@ -64,7 +64,7 @@ internal sealed class ExactFill
     public static List<Column>? Run(SearchPart part, long bars, long mostSteps, SearchMeter meter)
     {
         var grid = PricingGrid.ForLayouts(part, int.MaxValue);
-        if (part.Bars.Count != 1 || part.Together.Count != 1 || part.Bars[0].IsCredited || bars > part.Bars[0].Available
+        if (part.Bars.Count != 1 || part.Together.Count != 1 || !part.Bars[0].IsFixed || bars > part.Bars[0].Available
             || !grid.IsAs(PricingGrid.ForBounds(part, int.MaxValue)))
             return null;
         // Sizes come longest first only where no face takes more than another.
