@@ -101,10 +101,14 @@ internal sealed class ArcFlow
     private static long Whole(Solver solver, Variable variable) => (long)Math.Round(solver.Value(variable), MidpointRounding.AwayFromZero);
 
     /// <summary>Flow that is not yet taken, of a piece (-1 for waste) or of a bar's end.</summary>
-    private sealed record Run(int To, int What, long Left)
+    private sealed class Run(int to, int what, long left)
     {
         public int From { get; init; }
 
-        public long Left { get; set; } = Left;
+        public int To => to;
+
+        public int What => what;
+
+        public long Left { get; set; } = left;
     }
 }

@@ -18,7 +18,7 @@ internal static class PeerProcess
     private const string Mark = "answer: ";
 
     /// <summary>Time beyond the limit for start, warm-up and building the model.</summary>
-    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(60);
+    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(30);
 
     private static readonly TimeSpan WarmUpTime = TimeSpan.FromSeconds(1);
 
