@@ -12,8 +12,8 @@ internal static class EnginePeer
         var nest = nester.Solve(problem.ToNestProblem(), effort, CancellationToken.None);
         if (nest.Unplaced.Count > 0)
             return null;
-        var bars = Enumerable.Range(0, problem.Bars.Count).ToDictionary(BarProblem.StockId, StringComparer.Ordinal);
-        var pieces = Enumerable.Range(0, problem.Pieces.Count).ToDictionary(BarProblem.PieceRef);
+        var bars = Enumerable.Range(0, problem.Bars.Count).ToDictionary(BarProblem.StockIdOf, StringComparer.Ordinal);
+        var pieces = Enumerable.Range(0, problem.Pieces.Count).ToDictionary(BarProblem.RefOf);
         var patterns = nest.Layouts.Select(layout => new CutPattern(bars[layout.Stock.StockId], layout.Repeat, [.. layout.Cuts.Select(cut => pieces[cut.Piece])]));
         return new([.. patterns], nest.BoundMicros);
     }

@@ -1,4 +1,5 @@
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Stock;
 
@@ -27,14 +28,14 @@ internal sealed record BarProblem(long Kerf, long Tail, IReadOnlyList<OfferedBar
     /// <summary>The problem as the engine takes it.</summary>
     public NestProblem ToNestProblem() => new()
     {
-        Lines = [.. Pieces.Select((piece, i) => new Core.Orders.OrderLine { Ref = PieceRef(i), Length = new(piece.Length), Quantity = piece.Demand })],
-        Stock = [.. Bars.Select((bar, i) => new StockItem { StockId = StockId(i), Kind = bar.Kind, Length = new(bar.Length), Quantity = bar.Available, CostMicros = bar.CostMicros })],
+        Lines = [.. Pieces.Select((piece, i) => new OrderLine { Ref = RefOf(i), Length = new(piece.Length), Quantity = piece.Demand })],
+        Stock = [.. Bars.Select((bar, i) => new StockItem { StockId = StockIdOf(i), Kind = bar.Kind, Length = new(bar.Length), Quantity = bar.Available, CostMicros = bar.CostMicros })],
         Rules = new() { Kerf = new(Kerf), Tail = new(Tail) },
     };
 
     /// <summary>The line of a piece by its place in the list.</summary>
-    public static Core.Orders.PieceRef PieceRef(int place) => new("", $"P{place:00000}");
+    public static PieceRef RefOf(int place) => new("", $"P{place:00000}");
 
     /// <summary>The stock item of a bar by its place in the list.</summary>
-    public static string StockId(int place) => $"B{place:00000}";
+    public static string StockIdOf(int place) => $"B{place:00000}";
 }

@@ -17,24 +17,24 @@ internal static class SetFile
         using var document = JsonDocument.Parse(line);
         var instance = document.RootElement;
         var name = Member(instance, "name")?.GetString() ?? $"{place + 1}";
-        var problem = new BarProblem(0, 0, Bars(instance, name), [.. Required(instance, "items", name).EnumerateArray().Select(Piece)]);
+        var problem = new BarProblem(0, 0, Bars(instance, name), [.. Required(instance, "items", name).EnumerateArray().Select(item => Piece(item, name))]);
         return new(name, problem.ToNestProblem(), Micros(instance, "optimal"), Micros(instance, "lower_bound"));
     }
 
     private static List<OfferedBar> Bars(JsonElement instance, string name) =>
         Member(instance, "capacity") is { } capacity
             ? [new(StockKind.Purchasable, Millionths(capacity), null, BarProblem.OneBar)]
-            : [.. Required(instance, "stock", name).EnumerateArray().Select(Bar)];
+            : [.. Required(instance, "stock", name).EnumerateArray().Select(bar => Bar(bar, name))];
 
-    private static OfferedBar Bar(JsonElement bar)
+    private static OfferedBar Bar(JsonElement bar, string name)
     {
         var available = Member(bar, "available")?.GetInt32();
-        var length = bar.GetProperty("length");
+        var length = Required(bar, "length", name);
         var kind = available is null ? StockKind.Purchasable : StockKind.Bar;
         return new(kind, Millionths(length), available, Millionths(Member(bar, "cost") ?? length));
     }
 
-    private static WantedPiece Piece(JsonElement item) => new(Millionths(item.GetProperty("length")), item.GetProperty("demand").GetInt32());
+    private static WantedPiece Piece(JsonElement item, string name) => new(Millionths(Required(item, "length", name)), Required(item, "demand", name).GetInt32());
 
     private static long? Micros(JsonElement instance, string member) => Member(instance, member) is { } value ? Millionths(value) : null;
 
@@ -42,7 +42,7 @@ internal static class SetFile
     private static long Millionths(JsonElement value) => (long)(value.GetDecimal() * BarProblem.Unit);
 
     private static JsonElement Required(JsonElement instance, string member, string name) =>
-        Member(instance, member) ?? throw new FormatException($"'{name}' is no nesting problem: it has no '{member}'.");
+        Member(instance, member) ?? throw new FormatException($"'{name}' is no nesting problem: no '{member}'.");
 
     private static JsonElement? Member(JsonElement instance, string member) =>
         instance.TryGetProperty(member, out var value) && value.ValueKind != JsonValueKind.Null ? value : null;
