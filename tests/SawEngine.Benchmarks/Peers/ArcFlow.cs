@@ -39,7 +39,7 @@ internal sealed class ArcFlow
         solver.EnableOutput(false);
         solver.SetTimeLimitInSeconds(seconds);
         solver.Solve(_model);
-        return solver.HasSolution() ? new(Patterns(solver), (long)Math.Floor(solver.BestObjectiveBound)) : null;
+        return solver.HasSolution() ? new(Patterns(solver), null) : null;
     }
 
     private void AddFlows()

@@ -33,7 +33,7 @@ internal static class AssignmentModel
         var patterns = Enumerable.Range(0, slots.Count)
             .Select(slot => new CutPattern(slots[slot], 1, [.. counts[slot].SelectMany((count, piece) => Enumerable.Repeat(piece, (int)solver.Value(count)))]))
             .Where(pattern => pattern.Pieces.Count > 0);
-        return new([.. patterns], (long)solver.BestObjectiveBound);
+        return new([.. patterns], null);
     }
 
     /// <summary>The place of the bar that each slot is.</summary>

@@ -2,5 +2,5 @@ namespace SawEngine.Benchmarks.Peers;
 
 /// <summary>The nest of a peer.</summary>
 /// <param name="Patterns">What is cut.</param>
-/// <param name="BoundMicros">What it takes for a bound on the cost; null where it states none.</param>
+/// <param name="BoundMicros">The bound on the cost that the engine proved; null of the others, whose bounds are in floating point.</param>
 internal sealed record PeerNest(IReadOnlyList<CutPattern> Patterns, long? BoundMicros);

@@ -19,7 +19,9 @@ internal static class NestingQuality
             double? limit = options.All("--limit").Count > 0 ? options.Number("--limit", 0) : null;
             var seeds = (int)options.Number("--seeds", 20);
             List<NestingSet> sets = [.. options.All("--set").Select(SetFile.Read), .. options.All("--generated").SelectMany(name => GeneratedSets.Named(name, seeds))];
-            return sets.Count > 0 && sets.TrueForAll(set => set.Instances.Any()) ? Run([.. sets.DistinctBy(set => set.Name)], effort, limit) : throw new FormatException("No set is given, or one is empty.");
+            return sets.Count > 0 && sets.TrueForAll(set => set.Instances.Any())
+                ? Run([.. sets.DistinctBy(set => set.Name)], effort, limit)
+                : throw new FormatException("No set is given, or one is empty.");
         }
         catch (Exception problem) when (problem is FormatException or ArgumentException or IOException or JsonException)
         {
