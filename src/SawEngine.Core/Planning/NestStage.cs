@@ -102,7 +102,6 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
             Lines = nestProblem.Lines.Where(line => placed.ContainsKey(line.Ref)).Select(line => line with { Quantity = placed[line.Ref], Under = 0, Over = 0 }).ToList(),
             Rules = sawClass.Relaxation,
         };
-        var again = nester.Solve(relaxed, Effort.Quick, cancellation);
-        return again.Unplaced.Count == 0 ? again.BoundMicros : 0;
+        return Math.Min(nester.Bound(relaxed, problem.Effort, cancellation), nest.BoundMicros);
     }
 }

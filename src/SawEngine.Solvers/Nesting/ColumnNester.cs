@@ -30,14 +30,22 @@ public sealed class ColumnNester : INester
         if (searched.IsBetterThan(greedy))
             (layouts, _) = LineAssignment.Of(problem, model, searched.Bars);
         if (model.IsRestricted)
-            bound = RelaxedBound(problem, placed, cost, SearchEffort.Of(effort), meter);
+            return GreedyNester.Answer(problem, layouts, placed, Bound(problem, placed, SearchEffort.Of(effort), meter), meter.IsCanceled);
         return GreedyNester.Answer(problem, layouts, placed, bound + cost.CostPerCutMicros * model.Pieces, meter.IsCanceled);
     }
 
-    /// <summary>The bound for the same pieces where heats are not chosen yet and every plant serves.</summary>
-    private static long RelaxedBound(NestProblem problem, IReadOnlyDictionary<PieceRef, int> placed, LayoutCost cost, SearchEffort effort, SearchMeter meter)
+    /// <inheritdoc/>
+    public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) =>
+        Bound(problem, problem.Lines.ToDictionary(line => line.Ref, line => line.Quantity), SearchEffort.Of(effort), new(cancellation));
+
+    /// <summary>The bound where heats are not chosen yet and every plant serves.</summary>
+    private static long Bound(NestProblem problem, Dictionary<PieceRef, int> placed, SearchEffort effort, SearchMeter meter)
     {
+        var cost = LayoutCost.Of(problem);
         var model = NestModel.Of(problem, line => placed.GetValueOrDefault(line.Ref), new Dictionary<PieceRef, string>());
-        return SearchPart.Of(model, cost).Sum(part => PartSearch.BoundOf(part, NestBound.Micros(model, part.Types, part.Stock, cost), effort, meter));
+        var bound = cost.CostPerCutMicros * model.Pieces;
+        foreach (var part in SearchPart.Of(model, cost))
+            bound += PartSearch.BoundOf(part, NestBound.Micros(model, part.Types, part.Stock, cost), effort, meter);
+        return bound;
     }
 }

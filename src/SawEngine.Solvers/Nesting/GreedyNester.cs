@@ -24,6 +24,10 @@ public sealed class GreedyNester : INester
         return Answer(problem, layouts, placed, NestBound.Micros(problem, placed), canceled);
     }
 
+    /// <inheritdoc/>
+    public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) =>
+        NestBound.Micros(problem, problem.Lines.ToDictionary(line => line.Ref, line => line.Quantity));
+
     internal static FilledBars Best(NestProblem problem, CancellationToken cancellation, out bool canceled)
     {
         FilledBars? best = null;

@@ -25,7 +25,7 @@ internal sealed class LineAssignment
     }
 
     /// <summary>The layouts by stock id, then in the order in which they were found, and the number of pieces placed of each line.</summary>
-    public static (IReadOnlyList<BarLayout> Layouts, IReadOnlyDictionary<PieceRef, int> Placed) Of(NestProblem problem, NestModel model, IEnumerable<OpenBar> bars)
+    public static (IReadOnlyList<BarLayout> Layouts, Dictionary<PieceRef, int> Placed) Of(NestProblem problem, NestModel model, IEnumerable<OpenBar> bars)
     {
         var assignment = new LineAssignment(problem, model);
         foreach (var bar in bars)

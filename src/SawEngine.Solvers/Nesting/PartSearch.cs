@@ -48,7 +48,7 @@ internal sealed class PartSearch
     {
         var search = new PartSearch(part, [], knownBound, effort, meter);
         using var master = search.Master();
-        search.SolveRoot(master, Pricer.Exact(part, meter), long.MaxValue);
+        search.SolveRoot(master, Pricer.Fine(part, effort.Cells, meter), long.MaxValue);
         return search.Bound;
     }
 
@@ -76,7 +76,7 @@ internal sealed class PartSearch
             return;
         var (wanted, available) = (_part.Demand.ToArray(), _part.Bars.Select(bars => bars.Available).ToArray());
         using var master = Master();
-        var pricer = Pricer.Exact(_part, _meter);
+        var pricer = Pricer.Fine(_part, _effort.Cells, _meter);
         SolveRoot(master, pricer, Cost);
         if (IsProved || _meter.IsStopped)
             return;
@@ -105,7 +105,7 @@ internal sealed class PartSearch
         var started = _meter.Spent;
         _meter.Limit = started + _effort.RepackWork;
         var vain = 0;
-        for (var i = 0; Bars.Count > 1 && vain < _effort.VainRepacks && !IsProved && !_meter.IsStopped; i++)
+        for (var i = 0; Bars.Count > 1 && vain < Math.Min(_effort.VainRepacks, Bars.Count / 2) && Cost - Bound > _effort.GoodGap * Cost && !IsProved && !_meter.IsStopped; i++)
         {
             var before = Cost;
             Bars = repack.Try(Bars, _effort.RepackSizes[i % _effort.RepackSizes.Count]);

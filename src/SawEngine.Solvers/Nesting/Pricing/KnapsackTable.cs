@@ -78,25 +78,29 @@ internal sealed class KnapsackTable
     {
         Work += Capacity + 1 - item.Size;
         ref var values = ref MemoryMarshal.GetArrayDataReference(_values);
-        var value = Vector256.Create(item.Value);
-        var (end, block) = (Capacity + 1, 0);
-        for (; end - Lanes >= item.Size; end -= Lanes, block++)
+        ref var bits = ref MemoryMarshal.GetReference(taken);
+        // Values are scaled so that no sum can overflow, and checks would take longer than the sums.
+        unchecked
         {
-            var at = end - Lanes;
-            var without = Vector256.LoadUnsafe(ref values, (nuint)at);
-            var with = Vector256.LoadUnsafe(ref values, (nuint)(at - item.Size)) + value;
-            var better = Vector256.GreaterThan(with, without);
-            Vector256.Max(with, without).StoreUnsafe(ref values, (nuint)at);
-            taken[block] = (byte)better.ExtractMostSignificantBits();
-        }
-        for (var cell = end - 1; cell >= item.Size; cell--)
-        {
-            ref var without = ref Unsafe.Add(ref values, cell);
-            var with = Unsafe.Add(ref values, cell - item.Size) + item.Value;
-            if (with <= without)
-                continue;
-            without = with;
-            taken[block] |= (byte)(1 << (Lanes - 1 - (Capacity - cell) % Lanes));
+            var value = Vector256.Create(item.Value);
+            var (end, block) = (Capacity + 1, 0);
+            for (var least = item.Size + Lanes; end >= least; end -= Lanes, block++)
+            {
+                var at = (nuint)(uint)(end - Lanes);
+                var without = Vector256.LoadUnsafe(ref values, at);
+                var with = Vector256.LoadUnsafe(ref values, at - (nuint)(uint)item.Size) + value;
+                Vector256.Max(with, without).StoreUnsafe(ref values, at);
+                Unsafe.Add(ref bits, block) = (byte)Vector256.GreaterThan(with, without).ExtractMostSignificantBits();
+            }
+            for (var cell = end - 1; cell >= item.Size; cell--)
+            {
+                ref var without = ref Unsafe.Add(ref values, cell);
+                var with = Unsafe.Add(ref values, cell - item.Size) + item.Value;
+                if (with <= without)
+                    continue;
+                without = with;
+                Unsafe.Add(ref bits, block) |= (byte)(1 << (Lanes - 1 - (Capacity - cell) % Lanes));
+            }
         }
     }
 

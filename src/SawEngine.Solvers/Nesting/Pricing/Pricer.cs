@@ -3,9 +3,6 @@ namespace SawEngine.Solvers.Nesting.Pricing;
 /// <summary>Finds layouts of least reduced cost for given duals of the pieces.</summary>
 internal sealed class Pricer
 {
-    /// <summary>Cells of the longest bar; a finer grid is rounded.</summary>
-    private const int ExactCells = 131_072;
-
     /// <summary>Cells of the longest bar where layouts need not be the very best.</summary>
     private const int CoarseCells = 16_384;
 
@@ -32,9 +29,9 @@ internal sealed class Pricer
     /// <summary>Whether layouts and bounds are on the grid of the sizes themselves.</summary>
     public bool IsExact => ReferenceEquals(_bounds, _layouts);
 
-    /// <summary>Prices as finely as the tables allow, with bounds.</summary>
-    public static Pricer Exact(SearchPart part, SearchMeter meter) =>
-        new(part, PricingGrid.ForLayouts(part, ExactCells), PricingGrid.ForBounds(part, ExactCells), meter);
+    /// <summary>Prices with bounds, on the grid of the sizes themselves or, where that has more cells, on a rounded one.</summary>
+    public static Pricer Fine(SearchPart part, int mostCells, SearchMeter meter) =>
+        new(part, PricingGrid.ForLayouts(part, mostCells), PricingGrid.ForBounds(part, mostCells), meter);
 
     /// <summary>Prices quickly, without bounds.</summary>
     public static Pricer Coarse(SearchPart part, SearchMeter meter) => new(part, PricingGrid.ForLayouts(part, CoarseCells), null, meter);
