@@ -81,23 +81,32 @@ internal sealed class PartSearch
         if (IsProved || _meter.IsStopped)
             return;
         var (duals, pool) = (master.Duals.ToArray(), master.Columns.ToList());
-        var (dived, left) = Dive.Run(_part, master, pricer, wanted, available, _grid.Unit > _effort.GoodEnough * Cost ? RoundsPerLargeStep : RoundsPerStep, _meter);
-        if (left == 0)
-            Take(dived);
+        var roundsPerStep = IsLargeStep ? RoundsPerLargeStep : RoundsPerStep;
+        Take(Dive.Run(_part, master, pricer, wanted, available, roundsPerStep, _meter));
+        var random = new SplitMix(1);
+        for (var i = 0; i < _effort.MoreDives && IsLargeStep && !IsProved && !_meter.IsStopped; i++)
+        {
+            master.Ask(wanted, available);
+            if (ColumnGeneration.Run(_part, master, pricer, wanted, available, roundsPerStep, _meter))
+                Take(Dive.Run(_part, master, pricer, wanted, available, roundsPerStep, _meter, random));
+        }
         FillExactly(_effort.FillSteps);
         RepackBars(new Repack(_part, Pricer.Coarse(_part, _meter), duals, [.. pool, .. Bars], _meter));
     }
 
-    private void Take(List<Column> bars)
+    /// <summary>Whether one more bar costs more than what counts as good enough.</summary>
+    private bool IsLargeStep => _grid.Unit > _effort.GoodEnough * Cost;
+
+    private void Take((List<Column> Bars, long Left) found)
     {
-        if (bars.Sum(bar => bar.CostMicros) < Cost)
-            Bars = bars;
+        if (found.Left == 0 && found.Bars.Sum(bar => bar.CostMicros) < Cost)
+            Bars = found.Bars;
     }
 
     private void FillExactly(long mostSteps)
     {
         if (_part.Bars[0].CostMicros > 0 && !IsProved && ExactFill.Run(_part, Bound / _part.Bars[0].CostMicros, mostSteps, _meter) is { } filled)
-            Take(filled);
+            Take((filled, 0));
     }
 
     private void RepackBars(Repack repack)
@@ -105,7 +114,7 @@ internal sealed class PartSearch
         var started = _meter.Spent;
         _meter.Limit = started + _effort.RepackWork;
         var vain = 0;
-        for (var i = 0; Bars.Count > 1 && vain < Math.Min(_effort.VainRepacks, Bars.Count / 2) && Cost - Bound > _effort.GoodGap * Cost && !IsProved && !_meter.IsStopped; i++)
+        for (var i = 0; Bars.Count > 1 && vain < Math.Min(_effort.VainRepacks, Bars.Count * _effort.VainRepacksPerBar) && Cost - Bound > _effort.GoodGap * Cost && !IsProved && !_meter.IsStopped; i++)
         {
             var before = Cost;
             Bars = repack.Try(Bars, _effort.RepackSizes[i % _effort.RepackSizes.Count]);

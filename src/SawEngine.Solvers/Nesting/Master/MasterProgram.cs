@@ -15,6 +15,7 @@ internal sealed class MasterProgram : IDisposable
     private readonly Constraint?[] _pieceRows;
     private readonly Constraint?[] _barRows;
     private readonly List<Variable> _variables = [];
+    private readonly List<bool> _isAllowed = [];
     private readonly HashSet<Column> _known = [];
     private readonly double _costUnit;
     private int _rows;
@@ -63,11 +64,12 @@ internal sealed class MasterProgram : IDisposable
             _pieceRows[type]!.SetCoefficient(variable, count);
         _barRows[column.Bars]?.SetCoefficient(variable, 1);
         _variables.Add(variable);
+        _isAllowed.Add(true);
         Columns.Add(column);
         return true;
     }
 
-    /// <summary>Asks for fewer pieces and bars than before; only layouts that give no more than is wanted stay allowed.</summary>
+    /// <summary>Asks for some of the pieces and bars; only layouts that give no more than is wanted are allowed.</summary>
     public void Ask(ReadOnlySpan<int> wanted, ReadOnlySpan<long> available)
     {
         for (var type = 0; type < _pieceRows.Length; type++)
@@ -76,8 +78,11 @@ internal sealed class MasterProgram : IDisposable
             _barRows[bars]?.SetBounds(double.NegativeInfinity, available[bars]);
         for (var i = 0; i < _variables.Count; i++)
         {
-            if (!Columns[i].IsProper(wanted) || available[Columns[i].Bars] <= 0)
-                _variables[i].SetUb(0);
+            var isAllowed = Columns[i].IsProper(wanted) && available[Columns[i].Bars] > 0;
+            if (isAllowed == _isAllowed[i])
+                continue;
+            _isAllowed[i] = isAllowed;
+            _variables[i].SetUb(isAllowed ? double.PositiveInfinity : 0);
         }
     }
 

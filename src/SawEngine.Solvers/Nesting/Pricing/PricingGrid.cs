@@ -22,10 +22,10 @@ internal sealed class PricingGrid
     /// <summary>The room of each kind of bars; -1 where there is none.</summary>
     public int[] Cells { get; }
 
-    /// <summary>The finest grid with no more cells than some number, for layouts that fit.</summary>
+    /// <summary>The exact grid where it has no more cells than some number, else one with half as many, for layouts that fit.</summary>
     public static PricingGrid ForLayouts(SearchPart part, int mostCells) => new(part, UnitOf(part, mostCells), forBounds: false);
 
-    /// <summary>The finest grid with no more cells than some number, for bounds.</summary>
+    /// <summary>The same for bounds.</summary>
     public static PricingGrid ForBounds(SearchPart part, int mostCells) => new(part, UnitOf(part, mostCells), forBounds: true);
 
     public bool IsAs(PricingGrid other) => Unit == other.Unit && Sizes.AsSpan().SequenceEqual(other.Sizes) && Cells.AsSpan().SequenceEqual(other.Cells);
@@ -34,7 +34,10 @@ internal sealed class PricingGrid
     {
         var divisor = Math.Max(1, part.LeastSizes.Concat(part.SafeSizes).Aggregate(GreatestCommonDivisor));
         var longest = Math.Max(1, part.Bars.Max(bars => Math.Max(bars.LeastRoom, bars.SafeRoom)));
-        return longest / divisor <= mostCells ? divisor : (longest + mostCells - 1) / mostCells;
+        if (longest / divisor <= mostCells)
+            return divisor;
+        // Rounded grids need a table each for layouts and bounds: half as many cells take no longer than one that is exact.
+        return (longest + mostCells / 2 - 1) / (mostCells / 2);
     }
 
     private static long GreatestCommonDivisor(long a, long b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);

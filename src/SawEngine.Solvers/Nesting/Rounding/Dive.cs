@@ -11,10 +11,14 @@ internal sealed class Dive : IDisposable
     /// <summary>Of so many bars that are left, one is fixed at a time.</summary>
     private const int BarsPerFix = 8;
 
+    /// <summary>How much a shuffled dive may prefer another fraction.</summary>
+    private const double Shuffle = 0.5;
+
     private readonly SearchPart _part;
     private readonly Pricer _pricer;
     private readonly SearchMeter _meter;
     private readonly int _roundsPerStep;
+    private readonly SplitMix? _random;
     private readonly int[] _wanted;
     private readonly long[] _available;
     private readonly List<Column> _chosen = [];
@@ -22,9 +26,9 @@ internal sealed class Dive : IDisposable
     private MasterProgram? _narrowed;
     private long _askedFor;
 
-    private Dive(SearchPart part, MasterProgram master, Pricer pricer, int[] wanted, long[] available, int roundsPerStep, SearchMeter meter)
+    private Dive(SearchPart part, MasterProgram master, Pricer pricer, int[] wanted, long[] available, int roundsPerStep, SearchMeter meter, SplitMix? random)
     {
-        (_part, _master, _pricer, _roundsPerStep, _meter) = (part, master, pricer, roundsPerStep, meter);
+        (_part, _master, _pricer, _roundsPerStep, _meter, _random) = (part, master, pricer, roundsPerStep, meter, random);
         (_wanted, _available) = ([.. wanted], [.. available]);
         _askedFor = Left;
     }
@@ -33,10 +37,11 @@ internal sealed class Dive : IDisposable
 
     /// <summary>
     /// A layout for each bar, from a program that was solved, and the number of pieces that are left: for which there is no room, or where stopped.
+    /// With random numbers the dive goes another way: one bar at a time, and not always the largest fraction.
     /// </summary>
-    public static (List<Column> Chosen, long Left) Run(SearchPart part, MasterProgram master, Pricer pricer, int[] wanted, long[] available, int roundsPerStep, SearchMeter meter)
+    public static (List<Column> Chosen, long Left) Run(SearchPart part, MasterProgram master, Pricer pricer, int[] wanted, long[] available, int roundsPerStep, SearchMeter meter, SplitMix? random = null)
     {
-        using var dive = new Dive(part, master, pricer, wanted, available, roundsPerStep, meter);
+        using var dive = new Dive(part, master, pricer, wanted, available, roundsPerStep, meter, random);
         dive.Run();
         return (dive._chosen, dive.Left);
     }
@@ -71,9 +76,9 @@ internal sealed class Dive : IDisposable
         var fractions = Enumerable.Range(0, _master.Columns.Count)
             .Select(i => (Column: _master.Columns[i], Value: _master.ValueOf(i)))
             .Where(one => one.Value > Noise)
-            .OrderByDescending(one => Math.Round(one.Value, 6))
+            .OrderByDescending(one => Math.Round(one.Value, 6) * (1 + Shuffle * (_random?.NextDouble() ?? 0)))
             .ToList();
-        var most = Math.Max(1, (int)(fractions.Sum(one => one.Value) / BarsPerFix));
+        var most = _random is null ? Math.Max(1, (int)(fractions.Sum(one => one.Value) / BarsPerFix)) : 1;
         var done = 0;
         foreach (var (column, value) in fractions)
         {
