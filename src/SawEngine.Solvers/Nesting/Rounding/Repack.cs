@@ -13,7 +13,8 @@ internal sealed class Repack
     private readonly SearchPart _part;
     private readonly Pricer _pricer;
     private readonly double[] _duals;
-    private readonly List<Column> _pool;
+    private readonly List<Column> _pool = [];
+    private readonly HashSet<Column> _pooled = [];
     private readonly SearchMeter _meter;
     private readonly SplitMix _random = new(1);
 
@@ -21,7 +22,7 @@ internal sealed class Repack
     public Repack(SearchPart part, Pricer pricer, double[] duals, IEnumerable<Column> pool, SearchMeter meter)
     {
         (_part, _pricer, _duals, _meter) = (part, pricer, duals, meter);
-        _pool = [.. pool.OrderBy(column => column.Loss(duals)).Take(LargestPool)];
+        Keep(pool.OrderBy(column => column.Loss(duals)));
     }
 
     /// <summary>The bars after one try: cheaper, or others that cost the same, or those given.</summary>
@@ -54,7 +55,10 @@ internal sealed class Repack
             if (column.IsProper(wanted) && available[column.Bars] > 0)
                 master.Add(column);
         }
-        if (!ColumnGeneration.Run(_part, master, _pricer, wanted, available, Rounds, _meter) || master.Value > before - 0.5)
+        var known = master.Columns.Count;
+        var isSolved = ColumnGeneration.Run(_part, master, _pricer, wanted, available, Rounds, _meter);
+        Keep(master.Columns.Skip(known));
+        if (!isSolved || master.Value > before - 0.5)
             return null;
         var (again, left) = Dive.Run(_part, master, _pricer, wanted, available, RoundsPerStep, _meter);
         if (left > 0)
@@ -62,6 +66,16 @@ internal sealed class Repack
         // Of equal cost, the one whose losses gather on few bars is nearer to saving one.
         var cost = again.Sum(column => column.CostMicros);
         return cost < before || (cost == before && Gathered(again) >= Gathered(taken)) ? again : null;
+    }
+
+    /// <summary>Keeps new layouts for later tries while there is room.</summary>
+    private void Keep(IEnumerable<Column> columns)
+    {
+        foreach (var column in columns)
+        {
+            if (_pool.Count < LargestPool && _pooled.Add(column))
+                _pool.Add(column);
+        }
     }
 
     private double Gathered(IEnumerable<Column> bars) => bars.Sum(bar => bar.Loss(_duals) * bar.Loss(_duals));
