@@ -32,17 +32,13 @@ internal sealed class BoundBar
     /// <summary>Whether any remainder has a value.</summary>
     public bool IsCredited { get; }
 
-    public static BoundBar Of(NestModel model, BarStock stock, IReadOnlyList<PieceType> types, LayoutCost cost)
-    {
-        // The loss before a mitered first face may lie within the trim, and is then in no piece's way.
-        var trim = Math.Max(0, model.Lead(stock.Class, 0) - types.Max(model.FirstFaceLoss));
-        return new(stock.Item, cost, stock.Length - trim)
+    public static BoundBar Of(NestModel model, BarStock stock, IReadOnlyList<PieceType> types, LayoutCost cost) =>
+        new(stock.Item, cost, model.LongestRemainder(stock, types))
         {
             Available = stock.Available,
-            Usable = types.Max(type => model.FarthestKerf(stock, type)) - trim,
+            Usable = model.Usable(stock, types),
             LeastUse = types.Min(model.SizeOf),
         };
-    }
 
     /// <summary>The least cost of a bar from which a total size is taken.</summary>
     public long LeastCost(long use) => _item.CostMicros - ValueOf(use);
