@@ -42,7 +42,7 @@ internal sealed class LayoutCheck(
         CheckTransfer(stock);
         CheckStart(stock, layout.Cuts[0]);
         for (var i = 1; i < layout.Cuts.Count; i++)
-            CheckGap(layout.Cuts[i - 1], layout.Cuts[i]);
+            CheckGap(stock, layout.Cuts[i - 1], layout.Cuts[i]);
         CheckEnd(stock, layout.Cuts[^1]);
         CheckRemainder(stock);
         CheckZones(stock);
@@ -54,7 +54,7 @@ internal sealed class LayoutCheck(
     {
         decimal total = layout.Trim.Nanometers;
         foreach (var cut in layout.Cuts)
-            total += (decimal)cut.End.Nanometers - cut.Start.Nanometers;
+            total += cut.Centerline.Nanometers;
         total += (decimal)layout.KerfTotal.Nanometers + layout.Remainder.Length.Nanometers;
         if (total != stock.Length.Nanometers)
             Add(NestRule.Conservation, $"{total} nm of {stock.Length.Nanometers} nm booked");
@@ -71,10 +71,17 @@ internal sealed class LayoutCheck(
         }
         if (cut.Start.Nanometers < 0 || cut.End.Nanometers > stock.Length.Nanometers)
             Add(NestRule.OutsideBar, $"{cut.Piece} outside the bar");
-        if (cut.StartCut != line.FirstEnd || cut.EndCut != line.SecondEnd)
-            Add(NestRule.Miter, $"{cut.Piece} with other faces than ordered");
+        CheckTurn(stock, line, cut);
         CheckMaterial(stock, line);
         CheckLength(line, cut);
+    }
+
+    private void CheckTurn(StockItem stock, OrderLine line, Cut cut)
+    {
+        if (TurnedPiece.Of(cut.Turn) is not { } turned || !turned.Keeps(stock.Section))
+            Add(NestRule.Turn, $"{cut.Piece}, turned {cut.Turn}");
+        else if (!turned.Gives(line, cut))
+            Add(NestRule.Miter, $"{cut.Piece} with other faces than ordered");
     }
 
     private void CheckMaterial(StockItem stock, OrderLine line)
@@ -123,15 +130,22 @@ internal sealed class LayoutCheck(
         var shape = PieceShape.Of(line);
         var booked = (decimal)cut.End.Nanometers - cut.Start.Nanometers;
         var aim = line.Length.Nanometers + decimal.Ceiling(((decimal)line.Tolerance.Plus.Nanometers - line.Tolerance.Minus.Nanometers) / 2m);
-        var beyondOrder = booked - aim;
-        var overExact = (double)beyondOrder - shape.OverallBeyondOrder;
-        if (shape.IsExact ? beyondOrder != 0 : beyondOrder % (decimal)GridStep != 0 || overExact < -Noise || overExact > GridStep + Noise)
+        if (!IsRounded(booked - aim, shape.OverallIsExact, shape.OverallBeyondOrder, GridStep))
             Add(NestRule.PieceLength, $"{cut.Piece} of {booked} nm");
+        if (!IsRounded(cut.Centerline.Nanometers - aim, shape.CenterlineIsExact, shape.CenterlineBeyondOrder, -GridStep))
+            Add(NestRule.PieceLength, $"{cut.Piece} of {cut.Centerline.Nanometers} nm on its centerline");
         var shortSide = (double)aim + shape.ShortSideBeyondOrder;
         if (shortSide < Math.Max(_rules.ShortestPiece.Nanometers, 0) - Noise)
             Add(NestRule.ShortestPiece, $"{cut.Piece}, {shortSide:0} nm on its short side");
         if (_rules.LongestPiece is { } longest && booked > longest.Nanometers)
             Add(NestRule.LongestPiece, $"{cut.Piece} of {booked} nm");
+    }
+
+    /// <summary>Whether a length is the ordered one itself, or beyond it by the true length on the grid, rounded by one step at most, up or down.</summary>
+    private static bool IsRounded(decimal beyondOrder, bool isExact, double exact, double step)
+    {
+        var rounding = (double)beyondOrder - exact;
+        return isExact ? beyondOrder == 0 : beyondOrder % (decimal)GridStep == 0 && rounding >= Math.Min(step, 0) - Noise && rounding <= Math.Max(step, 0) + Noise;
     }
 
     private void CheckStart(StockItem stock, Cut first)
@@ -145,24 +159,49 @@ internal sealed class LayoutCheck(
             CheckSlice(first.Start.Nanometers - FaceTrigonometry.AlongBar(first.StartCut, _rules.Kerf), $"before {first.Piece}");
     }
 
-    private void CheckGap(Cut before, Cut after)
+    private void CheckGap(StockItem stock, Cut before, Cut after)
     {
-        if (after.Start < before.Start)
-        {
-            Add(NestRule.CutOrder, $"{after.Piece} listed behind {before.Piece}");
-            return;
-        }
-        var gap = (double)((decimal)after.Start.Nanometers - before.End.Nanometers);
         var where = $"between {before.Piece} and {after.Piece}";
-        var kerf = _rules.Kerf.Nanometers;
-        if (gap < 0)
+        if (after.Start < before.Start)
+            Add(NestRule.CutOrder, $"{after.Piece} listed behind {before.Piece}");
+        else if (before.EndCut.IsSquare && after.StartCut.IsSquare)
+            CheckSharedCut((double)((decimal)after.Start.Nanometers - before.End.Nanometers), _rules.Kerf.Nanometers, noise: 0, rounding: 0, where);
+        else
+            CheckMiters(stock, before, after, where);
+    }
+
+    /// <summary>Between two planes the distance along the bar is least, and most, at a corner of the section.</summary>
+    private void CheckMiters(StockItem stock, Cut before, Cut after, string where)
+    {
+        var apart = stock.Section is { } section ? Distances(section, before, after) : [(double)((decimal)after.Start.Nanometers - before.End.Nanometers)];
+        var (least, most) = (apart.Min(), apart.Max());
+        var (kerf, nextKerf) = (FaceTrigonometry.AlongBar(before.EndCut, _rules.Kerf), FaceTrigonometry.AlongBar(after.StartCut, _rules.Kerf));
+        if (most - least <= Noise && Math.Abs(kerf - nextKerf) <= Noise)
+            CheckSharedCut(least, kerf, Noise, 2 * GridStep, where);
+        else if (least < -Noise)
             Add(NestRule.Overlap, $"no material {where}");
-        else if (!before.EndCut.IsSquare || !after.StartCut.IsSquare)
-            CheckSlice(gap - FaceTrigonometry.AlongBar(before.EndCut, _rules.Kerf) - FaceTrigonometry.AlongBar(after.StartCut, _rules.Kerf), where);
-        else if (gap < kerf)
-            Add(NestRule.Kerf, $"{gap:0} nm {where}");
-        else if (gap > 2d * kerf)
-            CheckSlice(gap - 2d * kerf, where);
+        else
+            CheckSlice(least - kerf - nextKerf, where);
+    }
+
+    /// <summary>How far the next piece's face lies behind the face of the piece before it, at each corner.</summary>
+    private static double[] Distances(Section section, Cut before, Cut after)
+    {
+        var (face, nextFace) = (FaceTrigonometry.OffsetsAtCorners(before.EndCut, section), FaceTrigonometry.OffsetsAtCorners(after.StartCut, section));
+        var (last, first) = (face.Max(), nextFace.Min());
+        var gap = (double)((decimal)after.Start.Nanometers - before.End.Nanometers);
+        return [.. face.Zip(nextFace, (end, start) => gap + (start - first) - (end - last))];
+    }
+
+    /// <summary>One kerf serves both faces; with more than two between them it is two cuts and a slice. Kerf and overlap may each be rounded.</summary>
+    private void CheckSharedCut(double apart, double kerf, double noise, double rounding, string where)
+    {
+        if (apart < -noise)
+            Add(NestRule.Overlap, $"no material {where}");
+        else if (apart < kerf - noise)
+            Add(NestRule.Kerf, $"{apart:0} nm {where}");
+        else if (apart > 2 * kerf + noise + rounding)
+            CheckSlice(apart - 2 * kerf, where);
     }
 
     /// <summary>What is left between two cuts, once each has taken its kerf.</summary>

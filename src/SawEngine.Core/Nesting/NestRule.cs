@@ -30,7 +30,7 @@ public static class NestRule
     /// <summary>A reserved zone stays whole, in the remainder.</summary>
     public const string ReservedZone = "reserved_zone_cut";
 
-    /// <summary>Between two pieces, and before and behind a mitered face, lies at least the kerf of each cut, measured along the bar.</summary>
+    /// <summary>Between two parallel faces lies at least the kerf, between others, and before and behind a mitered one, that of each cut, measured along the bar.</summary>
     public const string Kerf = "kerf_too_small";
 
     /// <summary>No two pieces share material.</summary>
@@ -42,16 +42,19 @@ public static class NestRule
     /// <summary>A piece has the ordered length, or the middle of its tolerance.</summary>
     public const string PieceLength = "piece_length_wrong";
 
-    /// <summary>Faces have the ordered angles and hands.</summary>
+    /// <summary>Faces have the ordered angles and hands, as the piece is turned.</summary>
     public const string Miter = "miter_wrong";
+
+    /// <summary>A piece is turned only so that its section lies as before.</summary>
+    public const string Turn = "turn_not_allowed";
 
     /// <summary>No slice or wedge is thinner than the saw's thinnest.</summary>
     public const string Slice = "slice_too_thin";
 
-    /// <summary>The remainder is at least the tail.</summary>
+    /// <summary>The remainder is at least the tail, on its short side.</summary>
     public const string Tail = "tail_too_short";
 
-    /// <summary>The remainder is booked as the one physical piece that is left behind the last kerf.</summary>
+    /// <summary>The remainder is booked as the one physical piece that is left behind the last kerf, by its short side.</summary>
     public const string RemainderLength = "remainder_length_wrong";
 
     /// <summary>A remainder is a remnant from the shortest kept length up while remnants may be left, else scrap.</summary>

@@ -70,7 +70,7 @@ internal sealed class CostRollUp(PlanProblem problem)
 
     private void AddBar(Saw saw, Blade blade, BarWork bar)
     {
-        var lengths = bar.Layout.Cuts.Select(cut => (decimal)(cut.End - cut.Start).Nanometers).ToList();
+        var lengths = bar.Layout.Cuts.Select(cut => (decimal)cut.Centerline.Nanometers).ToList();
         var material = problem.StockIsCosted ? LargestRemainder.Split(LayoutCost.MaterialMicros(bar.Layout), lengths) : new long[lengths.Count];
         var trims = bar.Passes.Where(pass => pass.Cut.Piece is null).ToList();
         var seconds = bar.Load.Total + bar.RemainderHandling.Total + trims.Sum(pass => pass.Time.Total);

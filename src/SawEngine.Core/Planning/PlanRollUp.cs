@@ -179,7 +179,7 @@ internal sealed class PlanRollUp(
     private static decimal YieldOf(IReadOnlyList<PlannedLayout> layouts)
     {
         var used = layouts.Sum(layout => Mass(layout, layout.Layout.Stock.Length) * layout.Layout.Repeat);
-        var kept = layouts.Sum(layout => layout.Layout.Repeat * (layout.Layout.Cuts.Sum(cut => Mass(layout, cut.End - cut.Start))
+        var kept = layouts.Sum(layout => layout.Layout.Repeat * (layout.Layout.Cuts.Sum(cut => Mass(layout, cut.Centerline))
             + (layout.Layout.Remainder.Kind == RemainderKind.Remnant ? Mass(layout, layout.Layout.Remainder.Length) : 0m)));
         return used == 0m ? 0m : kept / used;
 

@@ -8,7 +8,7 @@ namespace SawEngine.Solvers.Nesting;
 internal sealed class BarYield(OrderLine line, CutRules rules)
 {
     private readonly long _overall = PieceGeometry.Of(line).Overall.Nanometers;
-    private readonly long _between = LayoutPositions.Between(line.SecondEnd, line.FirstEnd, rules).Nanometers;
+    private readonly long _between = LayoutPositions.Between(line.SecondEnd, line.FirstEnd, line.Section, rules).Nanometers;
     private readonly Dictionary<(EndCondition, string), long> _ends = [];
 
     public long Of(StockItem stock)

@@ -44,13 +44,11 @@ internal sealed class BoundBar
 
     public static BoundBar Of(NestModel model, BarStock stock, IReadOnlyList<PieceType> types, LayoutCost cost)
     {
-        // The loss before a mitered first face may lie within the trim, and is then in no piece's way.
-        var trim = Math.Max(0, model.Lead(stock.Class, 0) - types.Max(model.FirstFaceLoss));
         var costMicros = stock.Item.CostMicros + stock.Item.PullCostMicros + model.LeastEndCutsCost(stock.Item);
-        return new(stock.Item, cost, stock.Length - trim, costMicros, cost.CostPerCutMicros > 0 && model.MayEndWithBar(stock.Item))
+        return new(stock.Item, cost, model.LongestRemainder(stock, types), costMicros, cost.CostPerCutMicros > 0 && model.MayEndWithBar(stock.Item))
         {
             Available = stock.Available,
-            Usable = types.Max(type => model.FarthestKerf(stock, type)) - trim,
+            Usable = model.Usable(stock, types),
             LeastUse = types.Min(model.SizeOf),
         };
     }

@@ -1,6 +1,7 @@
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Solvers.Nesting;
@@ -17,7 +18,7 @@ internal sealed class NestModel
     private const int GapTableFaces = 128;
     private const int BehindPriorities = 1_000_000;
 
-    private readonly List<EndCut> _faces = [EndCut.Square];
+    private readonly List<Face> _faces = [Face.Square];
     private readonly List<bool[]> _serves = [];
     private readonly string?[] _plants;
     private readonly NestProblem _problem;
@@ -42,15 +43,15 @@ internal sealed class NestModel
         _plants = [.. needs.Select(need => need.Line.Plant)];
         foreach (var need in needs)
             _serves.Add([.. classes.Select(need.IsServedBy)]);
-        _kerfs = [.. _faces.Select(face => face.KerfAlongBar(_rules.Kerf).Nanometers)];
-        _leads = PerEndCondition(classes, (item, face) => LayoutPositions.Lead(item, face, _rules));
-        _ends = PerEndCondition(classes, (item, face) => item.Length - LayoutPositions.LastEnd(item, face, _rules));
+        _kerfs = [.. _faces.Select(face => face.Cut.KerfAlongBar(_rules.Kerf).Nanometers)];
+        _leads = PerEndCondition(classes, (item, face) => LayoutPositions.Lead(item, face.Cut, _rules));
+        _ends = PerEndCondition(classes, (item, face) => item.Length - LayoutPositions.LastEnd(item, face.Cut, _rules));
         var tabled = Math.Min(_faces.Count, GapTableFaces);
         _gaps = new long[tabled, tabled];
         for (var i = 0; i < tabled; i++)
         {
             for (var j = 0; j < tabled; j++)
-                _gaps[i, j] = LayoutPositions.Between(_faces[i], _faces[j], _rules).Nanometers;
+                _gaps[i, j] = Between(_faces[i], _faces[j]);
         }
     }
 
@@ -123,7 +124,7 @@ internal sealed class NestModel
     public long Gap(int face, int nextFace) =>
         face < GapTableFaces && nextFace < GapTableFaces
             ? _gaps[face, nextFace]
-            : LayoutPositions.Between(_faces[face], _faces[nextFace], _rules).Nanometers;
+            : Between(_faces[face], _faces[nextFace]);
 
     public long Lead(int stockClass, int face) => _leads[stockClass][face];
 
@@ -153,11 +154,18 @@ internal sealed class NestModel
         ? 0
         : _cost.CostPerCutMicros * ((Lead(stock.Class, 0) > 0 ? 1 : 0) + CutCount.Behind(Length.FromNanometers(behind), lastFace != 0) - 1);
 
-    /// <summary>What the first face of a type takes of the bar before it, beyond the kerf of a square cut.</summary>
-    public long FirstFaceLoss(PieceType type) => Gap(0, type.FirstFace) - _kerfs[0];
+    /// <summary>
+    /// The least that a piece of a type takes of a bar, however it is turned: its length, and on each side half of the gap to a parallel face, which with its
+    /// overlap may be less than none. The gap between two faces is never less than the mean of their gaps to parallel ones.
+    /// </summary>
+    public long SizeOf(PieceType type) => Half(2 * type.Overall + GapToLike(type.FirstFace) + GapToLike(type.SecondFace));
 
-    /// <summary>The least that a piece of a type takes of a bar: its length, the kerf behind it and the loss before its first face.</summary>
-    public long SizeOf(PieceType type) => type.Overall + _kerfs[type.SecondFace] + FirstFaceLoss(type);
+    /// <summary>
+    /// The largest sum of sizes on a bar: from before the half gap of its first face, which the lead covers, to behind that of its last. Each face of a type may
+    /// come first or last.
+    /// </summary>
+    public long Usable(BarStock stock, IReadOnlyList<PieceType> types) =>
+        Half(FacesOf(types).Max(face => 2 * (stock.Length - EndNeed(stock.Class, face)) + GapToLike(face)) - Before(stock, types));
 
     /// <summary>The most that a piece of a type takes of a bar, whichever of some pieces follows it.</summary>
     public long SafeSizeOf(PieceType type, IReadOnlyList<PieceType> followers) => type.Overall + followers.Max(next => Gap(type.SecondFace, next.FirstFace));
@@ -167,9 +175,20 @@ internal sealed class NestModel
         types.Min(last => stock.Length - EndNeed(stock.Class, last.SecondFace) + SafeSizeOf(last, types) - last.Overall)
         - types.Max(first => Lead(stock.Class, first.FirstFace));
 
-    /// <summary>Where the kerf behind the last piece can end at most, a kerf that runs out of the bar included.</summary>
-    public long FarthestKerf(BarStock stock, PieceType lastType) =>
-        stock.Length - EndNeed(stock.Class, lastType.SecondFace) + _kerfs[lastType.SecondFace];
+    /// <summary>The longest remainder that a bar could have beside a sum of sizes, were that sum nothing.</summary>
+    public long LongestRemainder(BarStock stock, IReadOnlyList<PieceType> types) =>
+        Half(2 * stock.Length - Before(stock, types) - FacesOf(types).Min(face => 2 * _kerfs[face] - GapToLike(face)));
+
+    /// <summary>Twice the least that lies before the half gap of the first face on a bar.</summary>
+    private long Before(BarStock stock, IReadOnlyList<PieceType> types) =>
+        FacesOf(types).Min(face => 2 * Lead(stock.Class, face) - GapToLike(face));
+
+    private static IEnumerable<int> FacesOf(IReadOnlyList<PieceType> types) => types.SelectMany(type => new[] { type.FirstFace, type.SecondFace });
+
+    private long GapToLike(int face) => Gap(face, face);
+
+    /// <summary>Half of a length, down.</summary>
+    private static long Half(long length) => length >> 1;
 
     /// <summary>How many pieces of a type fit behind a position, and 0 where none does.</summary>
     public long Fitting(BarStock stock, long position, int lastFace, PieceType type, bool isEmpty)
@@ -209,8 +228,11 @@ internal sealed class NestModel
         }
     }
 
+    /// <summary>Faces of two sections never meet on a bar; a square one is a face of all.</summary>
+    private long Between(Face face, Face next) => LayoutPositions.Between(face.Cut, next.Cut, face.Section ?? next.Section, _rules).Nanometers;
+
     /// <summary>A length by class and face that depends on the class only through the condition of its ends, and on a bar with zones.</summary>
-    private long[][] PerEndCondition(List<StockItem> classes, Func<StockItem, EndCut, Length> length)
+    private long[][] PerEndCondition(List<StockItem> classes, Func<StockItem, Face, Length> length)
     {
         var rows = new Dictionary<(EndCondition, string), long[]>();
         foreach (var item in classes)
@@ -223,7 +245,7 @@ internal sealed class NestModel
     {
         var needs = new List<PieceNeed>();
         var needIndex = new Dictionary<object, int>();
-        var faceIndex = new Dictionary<EndCut, int> { [EndCut.Square] = 0 };
+        var faceIndex = new Dictionary<Face, int> { [Face.Square] = 0 };
         var types = new Dictionary<(long, int, int, int, object?), PieceType>();
         var access = new StockAccess(problem);
         foreach (var line in ByUrgency(problem))
@@ -233,7 +255,7 @@ internal sealed class NestModel
                 continue;
             var need = new PieceNeed(line, chosenHeats.GetValueOrDefault(line.Ref), fromOwnPlant);
             var needed = IndexOf(needIndex, NeedKey(need, access), needs, need);
-            var (first, second) = (IndexOf(faceIndex, line.FirstEnd, _faces, line.FirstEnd), IndexOf(faceIndex, line.SecondEnd, _faces, line.SecondEnd));
+            var (first, second) = (FaceIndex(line.FirstEnd, line.Section), FaceIndex(line.SecondEnd, line.Section));
             var overall = PieceGeometry.Of(line).Overall.Nanometers;
             object? urgency = byPriority ? (line.Priority, DueOf(problem, line)) : null;
             if (!types.TryGetValue((overall, first, second, needed, urgency), out var type))
@@ -245,6 +267,12 @@ internal sealed class NestModel
             type.Demand += quantity;
         }
         return ([.. types.Values], needs);
+
+        int FaceIndex(EndCut cut, Section? section)
+        {
+            var face = new Face(cut, cut.IsSquare ? null : section);
+            return IndexOf(faceIndex, face, _faces, face);
+        }
     }
 
     private int LaysOf(OrderLine line) => CutFit.LaysOf(line, _rules).Sum(lay => 1 << lay.QuarterTurns);
@@ -286,6 +314,12 @@ internal sealed class NestModel
 
     /// <summary>Empty, but for a bar with zones, whose ends are like no other's.</summary>
     private static string ZonedId(StockItem item) => item.Zones.Count == 0 ? "" : item.StockId;
+
+    /// <summary>A face and the section that it goes through; a square face is alike in all.</summary>
+    private readonly record struct Face(EndCut Cut, Section? Section)
+    {
+        public static Face Square => default;
+    }
 
     private static int IndexOf<TKey, TValue>(Dictionary<TKey, int> index, TKey key, List<TValue> values, TValue value)
         where TKey : notnull

@@ -3,6 +3,7 @@ using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
 using SawEngine.Core.Stock;
 using static SawEngine.Core.Tests.Nesting.Some;
 
@@ -23,6 +24,8 @@ public class NestVerifierTests
     private static readonly OrderLine Named = Beamed("SO-2", "10", 900, 2) with { HeatRule = HeatRule.Named, Heat = "H1" };
     private static readonly OrderLine Plain = Beamed("SO-2", "20", 700, 4);
     private static readonly OrderLine Centered = Beamed("SO-2", "30", 1000, 1) with { LengthAt = LengthAt.Centerline, FirstEnd = WidthMiter(30), SecondEnd = WidthMiter(30) };
+    private static readonly OrderLine Steeper = Centered with { FirstEnd = WidthMiter(45) };
+    private static readonly OrderLine Reversed = Centered with { FirstEnd = WidthMiter(-30) };
     private static readonly OrderLine TooLong = Beamed("SO-3", "10", 5900, 2);
 
     private static readonly StockItem Bars = Beam12("BAR", 2, "H1", Certificate.Type31);
@@ -61,15 +64,31 @@ public class NestVerifierTests
         ["A square piece is a nanometer long"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 5, Nm(1)))),
         ["A piece is cut to its ordered length, not to the middle of its tolerance"] = (NestRule.PieceLength, c => c.Line(Plain.Ref, line => line with { Tolerance = new(Mm(1), Mm(0)) })),
         ["A mitered piece is off the grid"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 6, Nm(100)))),
+        ["A mitered piece is booked a grid step too long"] = (NestRule.PieceLength, c => c.Layout(Beams, l => l with { Cuts = [.. l.Cuts.Take(6), l.Cuts[6] with { Centerline = l.Cuts[6].Centerline + Nm(12_700) }], KerfTotal = l.KerfTotal - Nm(12_700) })),
         ["A mitered piece is a grid step short"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 6, Nm(-12_700)))),
         ["A miter has the wrong hand"] = (NestRule.Miter, c => c.Face(Beams, 6, WidthMiter(-30))),
+        ["A turned piece has its faces as ordered"] = (NestRule.Miter, c => c.Layout(Beams, l => l with { Cuts = [.. l.Cuts.Take(6), l.Cuts[6] with { Turn = PieceTurn.EndForEnd }] })),
+        ["A turned piece has its faces in another turn"] = (NestRule.Miter, c => c.Layout(Remnant, l => l with { Cuts = [l.Cuts[0], l.Cuts[1] with { Turn = PieceTurn.EndForEndOver }] })),
+        ["A turn is none"] = (NestRule.Turn, c => c.Layout(Mixed, l => l with { Cuts = [l.Cuts[0] with { Turn = (PieceTurn)9 }, .. l.Cuts.Skip(1)] })),
+        ["A piece of an angle is turned"] = (NestRule.Turn, c => c.Turned(Shapes.EqualAngle, PieceTurn.EndForEnd)),
+        ["A piece of a channel is turned over"] = (NestRule.Turn, c => c.Turned(Shapes.Channel, PieceTurn.Over)),
+        ["A piece of a channel is turned with its open side to the left"] = (NestRule.Turn, c => c.Turned(Shapes.Channel, PieceTurn.EndForEnd)),
+        ["A piece of a tee is turned with its flange below"] = (NestRule.Turn, c => c.Turned(Shapes.Tee, PieceTurn.EndForEndOver)),
         ["A miter is a tenth of a degree off"] = (NestRule.Miter, c => c.Face(Beams, 6, WidthMiter(29.9m))),
         ["The wedge between two pieces is too thin"] = (NestRule.Slice, c => c.Layout(Remnant, l => l with { Cuts = [l.Cuts[0], Moved(l.Cuts[1], Mm(-1))], KerfTotal = l.KerfTotal - Mm(1), Remainder = Left(l, Mm(1)) })),
+        ["A shared miter has half its kerf"] = (NestRule.Kerf, c => c.Add(Pair(Centered, Centered), Lost, l => Apart(l, Mm(-0.9m)), EndCondition.Sheared)),
+        ["Two pieces overlap across a shared miter"] = (NestRule.Overlap, c => c.Add(Pair(Centered, Centered), Lost, l => Apart(l, Mm(-2)), EndCondition.Sheared)),
+        ["The slice between two parallel miters is too thin"] = (NestRule.Slice, c => c.Add(Pair(Centered, Centered), Lost, l => Apart(l, Mm(5)), EndCondition.Sheared)),
+        ["The wedge between two unlike miters is too thin"] = (NestRule.Slice, c => c.Add(Pair(Centered, Steeper), Lost, l => Apart(l, Mm(-0.1m)), EndCondition.Sheared)),
+        ["A kerf is missing between two unlike miters"] = (NestRule.Kerf, c => c.Add(Pair(Centered, Steeper), Lost, l => Apart(l, Mm(-8)), EndCondition.Sheared)),
+        ["Two unlike miters overlap at one corner"] = (NestRule.Overlap, c => c.Add(Pair(Centered, Steeper), Lost, l => Apart(l, Mm(-12)), EndCondition.Sheared)),
+        ["One cut is to serve two unlike miters"] = (NestRule.Overlap, c => c.Add(Pair(Centered, Reversed), Lost, l => Apart(l, Mm(-57.73m - 8.85m)), EndCondition.Sheared)),
         ["The slice between two square cuts is too thin"] = (NestRule.Slice, c => c.Layout(Mixed, l => l with { Cuts = [l.Cuts[0], .. l.Cuts.Skip(1).Select(cut => Moved(cut, Mm(2)))], KerfTotal = l.KerfTotal + Mm(2), Remainder = Left(l, Mm(-2)) })),
         ["The slice before a mitered first face is too thin"] = (NestRule.Slice, c => c.Add(Centered with { Ref = new("SO-4", "10") }, Lost, l => Shift(l, Mm(-7)), EndCondition.Sawn)),
         ["The kerf before a mitered first face lies outside the bar"] = (NestRule.Kerf, c => c.Add(Centered with { Ref = new("SO-4", "10") }, Lost, l => Shift(l, Mm(-8)), EndCondition.Sawn)),
         ["The tail is a millimeter short"] = (NestRule.Tail, c => c.Rules(r => r with { Tail = c.Nest.Layouts[Remnant].Remainder.Length + Mm(1) })),
         ["A millimeter of the remainder is booked as kerf"] = (NestRule.RemainderLength, c => c.Layout(Beams, l => l with { KerfTotal = l.KerfTotal + Mm(1), Remainder = Left(l, Mm(-1)) })),
+        ["A remainder is booked by its centerline"] = (NestRule.RemainderLength, c => c.Layout(Beams, l => l with { KerfTotal = l.KerfTotal - Mm(28.8671m), Remainder = Left(l, Mm(28.8671m)) })),
         ["A remnant is booked as scrap"] = (NestRule.RemainderKind, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Scrap } })),
         ["Scrap is booked as a remnant"] = (NestRule.RemainderKind, c => c.Layout(Remnant, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Remnant } })),
         ["A remnant is credited too high"] = (NestRule.RemainderValueHigh, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros + 2 } })),
@@ -266,7 +285,7 @@ public class NestVerifierTests
     private static BarLayout Shift(BarLayout layout, Length by)
     {
         var shifted = layout with { Cuts = [.. layout.Cuts.Select(cut => Moved(cut, by))], Remainder = Left(layout, -by) };
-        var pieces = shifted.Cuts.Aggregate(Length.Zero, (sum, cut) => sum + cut.End - cut.Start);
+        var pieces = shifted.Cuts.Aggregate(Length.Zero, (sum, cut) => sum + cut.Centerline);
         return shifted with { KerfTotal = layout.Stock.Length - shifted.Trim - pieces - shifted.Remainder.Length };
     }
 
@@ -274,9 +293,16 @@ public class NestVerifierTests
     private static BarLayout Lengthen(BarLayout layout, int index, Length by) =>
         layout with
         {
-            Cuts = [.. layout.Cuts.Select((cut, i) => i < index ? cut : i == index ? cut with { End = cut.End + by } : Moved(cut, by))],
+            Cuts = [.. layout.Cuts.Select((cut, i) => i < index ? cut : i == index ? cut with { End = cut.End + by, Centerline = cut.Centerline + by } : Moved(cut, by))],
             Remainder = Left(layout, -by),
         };
+
+    /// <summary>The last piece moved along the bar.</summary>
+    private static BarLayout Apart(BarLayout layout, Length by) =>
+        layout with { Cuts = [.. layout.Cuts.SkipLast(1), Moved(layout.Cuts[^1], by)], KerfTotal = layout.KerfTotal + by, Remainder = Left(layout, -by) };
+
+    private static List<OrderLine> Pair(OrderLine first, OrderLine second) =>
+        [first with { Ref = new("SO-4", "10") }, second with { Ref = new("SO-4", "20") }];
 
     private static Case AtTheFarEnd(Case c, Length fromEnd) =>
         c.Add(
@@ -320,6 +346,14 @@ public class NestVerifierTests
 
         public Case Unplaced(PieceRef piece, int quantity) =>
             this with { Nest = Nest with { Unplaced = [.. Nest.Unplaced, new(piece, quantity, UnplacedReason.StockUsedUp)] } };
+
+        /// <summary>One more bar, of another section, with a square piece that is turned.</summary>
+        public Case Turned(Section section, PieceTurn turn)
+        {
+            var (stock, line) = (Lost with { StockId = "TURNED", Section = section }, Plain with { Ref = new("SO-4", "10"), Section = section });
+            return (this with { Problem = Problem with { Stock = [.. Problem.Stock, stock] } })
+                .Add(line, stock, layout => layout with { Cuts = [layout.Cuts[0] with { Turn = turn }] }, stock.EndCondition);
+        }
 
         /// <summary>One more bar with one piece of a new line.</summary>
         public Case Add(OrderLine line, StockItem stock) => Add(line, stock, layout => layout, stock.EndCondition);
