@@ -104,6 +104,8 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         End = _scale.Write(cut.End),
         StartCut = cut.StartCut.ToJson(),
         EndCut = cut.EndCut.ToJson(),
+        Turn = PieceTurnText.Of(cut.Turn),
+        CenterlineLength = cut.StartCut.IsSquare && cut.EndCut.IsSquare ? null : _scale.Write(cut.Centerline),
     };
 
     private List<ClaimJson> Claims()
@@ -139,7 +141,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     private decimal Sum(Func<BarLayout, Length> length) =>
         _scale.Write(Length.FromNanometers(AllLayouts.Sum(layout => checked(length(layout).Nanometers * layout.Repeat))));
 
-    private static Length PieceLength(BarLayout layout) => Length.FromNanometers(layout.Cuts.Sum(cut => (cut.End - cut.Start).Nanometers));
+    private static Length PieceLength(BarLayout layout) => Length.FromNanometers(layout.Cuts.Sum(cut => cut.Centerline.Nanometers));
 
     private static Length Remainder(BarLayout layout, RemainderKind kind) => layout.Remainder.Kind == kind ? layout.Remainder.Length : Length.Zero;
 

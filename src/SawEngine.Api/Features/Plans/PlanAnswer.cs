@@ -138,6 +138,8 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         End = mapping.Scale.Write(cut.End),
         StartCut = cut.StartCut.ToJson(),
         EndCut = cut.EndCut.ToJson(),
+        Turn = PieceTurnText.Of(cut.Turn),
+        CenterlineLength = cut.StartCut.IsSquare && cut.EndCut.IsSquare ? null : mapping.Scale.Write(cut.Centerline),
     };
 
     private LayoutRemainderJson Remainder(PlannedLayout layout)
