@@ -125,6 +125,8 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         AimedLength = line.WriteAimedLength(_scale),
         StartCut = cut.StartCut.ToJson(),
         EndCut = cut.EndCut.ToJson(),
+        Turn = PieceTurnText.Of(cut.Turn),
+        CenterlineLength = cut.StartCut.IsSquare && cut.EndCut.IsSquare ? null : _scale.Write(cut.Centerline),
     };
 
     private HashSet<string> Used() => AllLayouts.Select(layout => layout.Stock.StockId).ToHashSet(StringComparer.Ordinal);
@@ -164,7 +166,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     private decimal Sum(Func<BarLayout, Length> length) =>
         _scale.Write(Length.FromNanometers(AllLayouts.Sum(layout => checked(length(layout).Nanometers * layout.Repeat))));
 
-    private static Length PieceLength(BarLayout layout) => Length.FromNanometers(layout.Cuts.Sum(cut => (cut.End - cut.Start).Nanometers));
+    private static Length PieceLength(BarLayout layout) => Length.FromNanometers(layout.Cuts.Sum(cut => cut.Centerline.Nanometers));
 
     private static Length Remainder(BarLayout layout, RemainderKind kind) => layout.Remainder.Kind == kind ? layout.Remainder.Length : Length.Zero;
 

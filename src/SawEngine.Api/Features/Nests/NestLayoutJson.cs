@@ -4,7 +4,7 @@ using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Nests;
 
-/// <summary>One bar with its ordered cuts, or several equal bars cut alike: trim, pieces, kerf and remainder make up the bar exactly.</summary>
+/// <summary>One bar with its ordered cuts, or several equal bars cut alike: trim, pieces, kerf and remainder make up the bar exactly, each piece by its length on the centerline.</summary>
 public sealed record NestLayoutJson
 {
     /// <summary>Id: the stock id and a number.</summary>
@@ -36,7 +36,7 @@ public sealed record NestLayoutJson
     [LengthRange]
     public required decimal TrimLength { get; init; }
 
-    /// <summary>All kerf of the bar, with the slices beside miters.</summary>
+    /// <summary>All that is lost on the bar's centerline: kerfs, and beside miters slices and wedges.</summary>
     [LengthRange]
     public required decimal KerfLength { get; init; }
 

@@ -7,7 +7,7 @@ namespace SawEngine.Api.Features.Nests;
 /// <summary>What is left of a bar behind the last cut, the tail included.</summary>
 public sealed record NestRemainderJson
 {
-    /// <summary>Its length.</summary>
+    /// <summary>Its length, on the short side where the last cut is mitered.</summary>
     [LengthRange]
     public required decimal Length { get; init; }
 

@@ -19,11 +19,11 @@ public sealed record NestTotalsJson
     [LengthRange((double)Limits.Length * Limits.TotalQuantity)]
     public required decimal StockLength { get; init; }
 
-    /// <summary>Length of the pieces, overall.</summary>
+    /// <summary>Length of the pieces, on their centerlines.</summary>
     [LengthRange((double)Limits.Length * Limits.TotalQuantity)]
     public required decimal PieceLength { get; init; }
 
-    /// <summary>Length lost to kerf, with the slices beside miters.</summary>
+    /// <summary>Length lost to kerf, and beside miters to slices and wedges.</summary>
     [LengthRange((double)Limits.Length * Limits.TotalQuantity)]
     public required decimal KerfLength { get; init; }
 

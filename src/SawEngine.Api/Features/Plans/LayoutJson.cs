@@ -5,7 +5,7 @@ using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Plans;
 
-/// <summary>One bar with its ordered cuts, or several equal bars cut alike.</summary>
+/// <summary>One bar with its ordered cuts, or several equal bars cut alike: trim, pieces, kerf and remainder make up the bar exactly, each piece by its length on the centerline.</summary>
 public sealed record LayoutJson
 {
     /// <summary>Id of the layout; it stays when its job moves.</summary>
@@ -45,7 +45,7 @@ public sealed record LayoutJson
     [LengthRange]
     public required decimal TrimLength { get; init; }
 
-    /// <summary>All kerf of the bar, with the slices beside miters.</summary>
+    /// <summary>All that is lost on the bar's centerline: kerfs, and beside miters slices and wedges.</summary>
     [LengthRange]
     public required decimal KerfLength { get; init; }
 

@@ -145,6 +145,8 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         AimedLength = _lines[cut.Piece].WriteAimedLength(mapping.Scale),
         StartCut = cut.StartCut.ToJson(),
         EndCut = cut.EndCut.ToJson(),
+        Turn = PieceTurnText.Of(cut.Turn),
+        CenterlineLength = cut.StartCut.IsSquare && cut.EndCut.IsSquare ? null : mapping.Scale.Write(cut.Centerline),
     };
 
     private LayoutRemainderJson Remainder(PlannedLayout layout)

@@ -365,6 +365,30 @@ public sealed class NestTests(ServiceHost host)
         // At 45 degrees the long side is longer by the width of the section, here 100 or 10 mm; rounded up on a grid of 0.0127 mm.
         Assert.True(overall is (>= 1100m and < 1100.0127m) or (>= 1010m and < 1010.0127m), $"{overall}");
         Assert.Equal(45m, (decimal?)(cut["endCut"] ?? cut["startCut"])!["widthAngle"]);
+        // The centerline is longer than the short side by half of that, rounded down.
+        Assert.True((decimal)cut["centerlineLength"]! is (> 1049.9873m and <= 1050m) or (> 1004.9873m and <= 1005m));
+        Assert.Null(cut["turn"]);
+    }
+
+    [Fact]
+    public async Task Parallelograms_share_their_cuts_and_the_yield_stays_below_one()
+    {
+        // Each takes 500 of the centerline and a kerf along the bar of 2 sqrt 2; with the first cut's and 60 or more of the box, ten need less than 5300.
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":500,"quantity":10,"section":"Flat 100x20","lengthAt":"centerline","firstEnd":{"widthAngle":45},"secondEnd":{"widthAngle":45}}],
+             "stock":[{"stockId":"s","kind":"bar","length":5300,"quantity":1,"section":"Flat 100x20"}],"cut":{"kerf":2}}
+            """,
+            200);
+
+        var layout = Assert.Single(answer["layouts"]!.AsArray())!;
+        var cuts = layout["cuts"]!.AsArray();
+        Assert.Equal(10, cuts.Count);
+        Assert.All(cuts, cut => Assert.Equal(500m, (decimal?)cut!["centerlineLength"]));
+        Assert.True((decimal)cuts[1]!["start"]! < (decimal)cuts[0]!["end"]!);
+        Assert.Equal(5300m, 5000m + (decimal)layout["kerfLength"]! + (decimal)layout["remainder"]!["length"]!);
+        Assert.InRange((decimal)answer["totals"]!["materialYield"]!, 0.94m, 0.95m);
     }
 
     [Fact]

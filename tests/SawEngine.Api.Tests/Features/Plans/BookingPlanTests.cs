@@ -76,7 +76,7 @@ public sealed class BookingPlanTests(ServiceHost host)
         foreach (var layout in Plan["layouts"]!.AsArray())
         {
             var cuts = layout!["cuts"]!.AsArray();
-            var pieces = cuts.Sum(cut => (decimal)cut!["end"]! - (decimal)cut["start"]!);
+            var pieces = cuts.Sum(cut => (decimal?)cut!["centerlineLength"] ?? (decimal)cut["end"]! - (decimal)cut["start"]!);
             var bar = (decimal)stock[(string)layout["stockId"]!]["length"]!;
             Assert.Equal(bar, (decimal)layout["trimLength"]! + pieces + (decimal)layout["kerfLength"]! + (decimal)layout["remainder"]!["length"]!);
         }
