@@ -25,13 +25,15 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
     {
         if (fitted.Settings.Count == 0)
             return new(fitted.Group, null, [], fitted.Unplaced, 0, 0);
-        var best = Best(SawClass.Candidates(fitted.Settings).Select(sawClass => Nest(fitted.Group, sawClass)).ToList());
+        var handling = problem.StockIsCosted ? fitted.HandlingMicrosPerBar(problem.Rates) : 0;
+        var best = Best(SawClass.Candidates(fitted.Settings).Select(sawClass => Nest(fitted.Group, sawClass, handling)).ToList());
         foreach (var layout in best.Layouts)
             stockLeft[layout.Stock.StockId] -= layout.Repeat;
         var material = MaterialOf(fitted.Group);
         remnants[material] = remnants.GetValueOrDefault(material) + (int)RemnantLimit.NewRemnants(best.Layouts);
         return best with
         {
+            HandlingMicrosPerBar = handling,
             Layouts = best.Layouts.Select(layout => layout with { Stock = offered[layout.Stock.StockId] }).ToList(),
             Unplaced = fitted.Unplaced.Concat(best.Unplaced).OrderBy(pieces => pieces.Piece).ToList(),
         };
@@ -45,10 +47,10 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
         return fullest.First(candidate => candidate.ValueMicros <= cheapest + WidestClassMayCostMore * Math.Abs(cheapest));
     }
 
-    private GroupNest Nest(CuttingGroup group, SawClass sawClass)
+    private GroupNest Nest(CuttingGroup group, SawClass sawClass, long handling)
     {
         var fitting = problem.Stock.Where(item => Equals(item.Section, group.Section) && Equals(item.Grade, group.Grade)).ToList();
-        var nestProblem = ProblemOf(group, sawClass, fitting.Select(WhatIsLeft).OfType<StockItem>().ToList());
+        var nestProblem = ProblemOf(group, sawClass, fitting.Select(WhatIsLeft).OfType<StockItem>().Select(item => item with { PullCostMicros = item.PullCostMicros + handling }).ToList());
         var nest = nester.Solve(nestProblem, problem.Effort, cancellation);
         if (NestVerifier.Verify(nestProblem, nest).Count > 0)
             return new(group, sawClass, [], Withheld(group), 0, 0);

@@ -123,7 +123,7 @@ internal sealed class PlanRollUp(
         return nests.Select(nest =>
         {
             var own = byNest[nest].SelectMany(jobId => byJob[jobId]).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal).ToList();
-            var value = own.Sum(layout => CostRules.Micros(layout.Layout));
+            var value = own.Sum(layout => CostRules.Micros(layout.Layout) + nest.HandlingMicrosPerBar * layout.Layout.Repeat);
             return new PlannedNest
             {
                 Section = nest.Group.Section.Designation,

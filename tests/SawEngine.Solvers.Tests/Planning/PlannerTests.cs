@@ -75,7 +75,7 @@ public class PlannerTests
     [Fact]
     public void Scrap_dearer_than_any_bar_earns_nothing()
     {
-        var problem = Problem(Order("SO-1", Line("SO-1", "10", "Round 50", "C45", 245, 2_000))) with
+        var problem = Problem(Order("SO-1", Line("SO-1", "10", "Round 50", "C45", 245, 700))) with
         {
             Stock = [Bar("BUY", "Round 50", "C45", 6_000, 1, 1m) with { Kind = StockKind.Purchasable, Quantity = null }, Bar("FREE", "Round 50", "C45", 6_000, 100_000, 0m)],
             Rates = new(new(42m), new(2.5m), new(100_000m)),
@@ -133,9 +133,9 @@ public class PlannerTests
         problem = problem with
         {
             Stock = [Bar("CHEAP-6M", "Round 50", "C45", 6_000, 1, 1m), Bar("DEAR-3M", "Round 50", "C45", 3_000, 1, 1.0004m)],
-            Saws = problem.Saws.Select((saw, i) => saw with { Saw = saw.Saw with { LoadLimit = new(i == 0 ? 50m : 500m) } }).ToList(),
+            Saws = problem.Saws.Select((saw, i) => saw with { Saw = saw.Saw with { LoadLimit = new(i == 0 ? 50m : 500m), MachineCostPerHour = default } }).ToList(),
             Remnants = null,
-            Rates = new(new(42m), new(2.5m), new(0m)),
+            Rates = new(default, default, default),
         };
         var nest = Assert.Single(Plan(problem).Nests);
         Assert.True(nest.BoundMicros <= 1_000_000, "The 6 m bar on the second saw costs 1.00.");

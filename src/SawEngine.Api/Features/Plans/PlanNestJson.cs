@@ -20,7 +20,7 @@ public sealed record PlanNestJson
     [KnownValues("optimal", "feasible", "partial", "infeasible")]
     public required string Status { get; init; }
 
-    /// <summary>Its cost and bound.</summary>
+    /// <summary>Its cost and bound: material less remainders and, where stock has a cost, pulling and handling of each bar, loading and racking included.</summary>
     public required NestObjectiveJson Objective { get; init; }
 
     /// <summary>What ended the search.</summary>
