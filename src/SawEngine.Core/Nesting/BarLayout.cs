@@ -18,6 +18,9 @@ public sealed record BarLayout
     /// <summary>What is cut off the raw start, kerf included.</summary>
     public required Length Trim { get; init; }
 
+    /// <summary>Cost of bringing one bar to another plant, where any of its pieces is for one; in millionths of the objective's unit.</summary>
+    public long TransferCostMicros { get; init; }
+
     /// <summary>
     /// All that is lost on the bar's centerline before, between and behind the pieces: kerfs, wedges and slices beside miters, the steps that computed lengths
     /// are rounded by, and behind a mitered last face what lies between the centerline and the remainder's short side.

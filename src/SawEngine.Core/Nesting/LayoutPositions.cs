@@ -15,9 +15,12 @@ public static class LayoutPositions
     /// <summary>Where the first piece may start: behind the trim of a raw end, and behind the cut of its own mitered face.</summary>
     public static Length Lead(StockItem stock, EndCut firstFace, CutRules rules)
     {
-        var trim = rules.TrimFor(stock.EndCondition);
+        var trim = CutOff(stock, rules);
         return firstFace.IsSquare ? trim : Length.Max(trim, firstFace.KerfAlongBar(rules.Kerf) + rules.ThinnestSlice);
     }
+
+    /// <summary>What is cut off before anything else: the trim of a raw end, or all before the stretch that pieces are cut from.</summary>
+    private static Length CutOff(StockItem stock, CutRules rules) => Length.Max(rules.TrimFor(stock.EndCondition), BarStretch.Of(stock).From);
 
     /// <summary>
     /// From the last point of a face to the first point of the next piece's face, along the bar: the kerf where they are parallel, else both kerfs and the
@@ -36,14 +39,17 @@ public static class LayoutPositions
 
     /// <summary>
     /// The farthest point at which the last piece may end. The remainder is at least the tail, on its short side: a mitered last face reaches back from
-    /// this point. Where the saw needs no tail the last kerf may run out of the bar's end, and a piece may end with the bar itself only where that end is sawn.
+    /// this point. Where the saw needs no tail the last kerf may run out of the bar's end, and a piece may end with the bar itself only where that end is sawn. No piece reaches
+    /// into a zone (see <see cref="BarStretch"/>).
     /// </summary>
     public static Length LastEnd(StockItem stock, EndCut lastFace, CutRules rules)
     {
         var held = rules.Tail > Length.Zero || !lastFace.IsSquare
             ? stock.Length - lastFace.KerfAlongBar(rules.Kerf) - rules.Tail
             : stock.Length;
-        return Length.Min(held, stock.Length - rules.TrimFor(stock.EndCondition));
+        var stretch = BarStretch.Of(stock);
+        var before = stretch.HoldsKerf ? stretch.To - lastFace.KerfAlongBar(rules.Kerf) : stretch.To;
+        return Length.Min(before, Length.Min(held, stock.Length - rules.TrimFor(stock.EndCondition)));
     }
 
     /// <summary>The layout of pieces as ordered, in the given order on one bar; null where they do not fit.</summary>
@@ -56,7 +62,7 @@ public static class LayoutPositions
         if (pieces.Count == 0)
             return null;
         var cuts = new List<Cut>(pieces.Count);
-        var booked = rules.TrimFor(stock.EndCondition);
+        var booked = CutOff(stock, rules);
         foreach (var piece in pieces)
         {
             cuts.Add(Next(stock, cuts.Count == 0 ? null : cuts[^1], piece, rules));
@@ -70,7 +76,8 @@ public static class LayoutPositions
         {
             Stock = stock,
             Cuts = cuts,
-            Trim = rules.TrimFor(stock.EndCondition),
+            Trim = CutOff(stock, rules),
+            TransferCostMicros = LayoutCost.TransferMicros(stock, pieces.Select(piece => piece.Line)),
             KerfTotal = stock.Length - booked - remainder,
             Remainder = cost.RemainderOf(stock, remainder),
         };

@@ -3,11 +3,11 @@ using SawEngine.Core.Orders;
 namespace SawEngine.Core.Nesting;
 
 /// <summary>The verifier's own shape of a piece: the corners of its two faces, measured at the ordered point. Nanometers.</summary>
-/// <param name="OverallIsExact">Whether overall is the ordered length itself.</param>
-/// <param name="CenterlineIsExact">Whether the centerline is the ordered length itself.</param>
-/// <param name="OverallBeyondOrder">Overall less ordered length.</param>
-/// <param name="ShortSideBeyondOrder">Shortest edge less ordered length.</param>
-/// <param name="CenterlineBeyondOrder">Centerline less ordered length.</param>
+/// <param name="OverallIsExact">Whether overall is the length aimed at itself.</param>
+/// <param name="CenterlineIsExact">Whether the centerline is the length aimed at itself.</param>
+/// <param name="OverallBeyondOrder">Overall less length aimed at.</param>
+/// <param name="ShortSideBeyondOrder">Shortest edge less length aimed at.</param>
+/// <param name="CenterlineBeyondOrder">Centerline less length aimed at.</param>
 internal readonly record struct PieceShape(
     bool OverallIsExact, bool CenterlineIsExact, double OverallBeyondOrder, double ShortSideBeyondOrder, double CenterlineBeyondOrder)
 {

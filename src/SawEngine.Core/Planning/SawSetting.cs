@@ -81,6 +81,9 @@ internal sealed class SawSetting
         };
         if (LayoutPositions.Lay(layout.Stock, pieces, Rules, LayoutCost.Of(nestProblem)) is not { } laid)
             return null;
+        // Under a limit on remnants the nest has said which remainders are kept; a narrower kerf must not make one more.
+        if (problem.Remnants?.MostNew is not null && layout.Remainder.Kind == RemainderKind.Scrap)
+            laid = laid with { Remainder = LayoutCost.Of(nestProblem).ScrapOf(layout.Stock, laid.Remainder.Length) };
         laid = laid with { Repeat = layout.Repeat };
         return Reaches(laid) && NestVerifier.VerifyLayout(nestProblem, laid).Count == 0 ? Timed(laid) : null;
     }

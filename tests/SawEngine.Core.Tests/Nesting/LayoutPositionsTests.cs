@@ -154,4 +154,24 @@ public class LayoutPositionsTests
         }).ToList();
         Assert.Empty(NestVerifier.VerifyLayout(new() { Lines = lines, Stock = [stock], Rules = rules }, layout));
     }
+
+    [Theory]
+    // Two pieces of 1000 with a kerf of 2: from 0 to 2002 and a kerf behind.
+    [InlineData(2002, 3000, ZoneKind.Defective, 0)]
+    [InlineData(2001, 2600, ZoneKind.Defective, 2600)]
+    [InlineData(2001, 3500, ZoneKind.Defective, null)]
+    [InlineData(2004, 3000, ZoneKind.Reserved, 0)]
+    [InlineData(2003, 2004, ZoneKind.Reserved, null)]
+    [InlineData(0, 500, ZoneKind.Reserved, null)]
+    public void Bar_with_a_zone_is_used_before_it_or_behind_it_and_a_reserved_one_stays_whole(int from, int to, ZoneKind kind, int? start)
+    {
+        var bar = Bar("B", 5000, 1) with { Zones = [new(Mm(from), Mm(to), kind)] };
+        var pieces = new[] { Line("10", 1000, 2), Line("10", 1000, 2) };
+
+        var layout = LayoutPositions.Lay(bar, pieces, new() { Kerf = Mm(2) }, NoCredit);
+
+        Assert.Equal(start is null ? null : Mm(start.Value), layout?.Cuts[0].Start);
+        Assert.Equal(start is null ? null : Mm(start.Value), layout?.Trim);
+        Assert.Equal(start is null ? null : Mm(5000 - 2004 - start.Value), layout?.Remainder.Length);
+    }
 }

@@ -1,6 +1,7 @@
 using SawEngine.Core.Grades;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
+using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Sections;
 using SawEngine.Core.Stock;
@@ -50,11 +51,18 @@ public class NestVerifierTests
         ["The first piece starts on the raw end"] = (NestRule.RawStart, c => c.Layout(Beams, l => Shift(l with { Trim = Mm(0) }, Mm(-10)))),
         ["A piece ends within the trim of the raw far end"] = (NestRule.RawEnd, c => AtTheFarEnd(c.Rules(r => r with { Tail = Mm(0) }), Mm(5))),
         ["The first piece starts before the bar"] = (NestRule.OutsideBar, c => c.Layout(Remnant, l => Shift(l, Mm(-1)))),
+        ["A piece has a bit of a defective zone"] = (NestRule.PieceInZone, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(Mm(1000), Mm(1001), ZoneKind.Defective)] })),
+        ["A piece is cut from a reserved zone"] = (NestRule.PieceInZone, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(Mm(1000), Mm(5230), ZoneKind.Reserved)] })
+            .Layout(Remnant, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Remnant } })),
+        ["The last kerf runs into a reserved zone"] = (NestRule.ReservedZone, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(c.Nest.Layouts[Remnant].Cuts[^1].End + Mm(0.1m), Mm(5230), ZoneKind.Reserved)] })
+            .Layout(Remnant, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Remnant } })),
+        ["What holds a reserved zone is booked as scrap"] = (NestRule.RemainderKind, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(Mm(5000), Mm(5230), ZoneKind.Reserved)] })),
         ["A kerf is half a millimeter short"] = (NestRule.Kerf, c => c.Cut(Beams, 1, Mm(-0.5m))),
         ["Two pieces overlap"] = (NestRule.Overlap, c => c.Cut(Beams, 1, Mm(-10))),
         ["Two cuts are listed in the wrong order"] = (NestRule.CutOrder, c => c.Layout(Beams, l => l with { Cuts = [l.Cuts[0], l.Cuts[2], l.Cuts[1], .. l.Cuts.Skip(3)] })),
         ["A piece is a millimeter short"] = (NestRule.PieceLength, c => c.Layout(Beams, l => Lengthen(l, 1, Mm(-1)))),
         ["A square piece is a nanometer long"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 5, Nm(1)))),
+        ["A piece is cut to its ordered length, not to the middle of its tolerance"] = (NestRule.PieceLength, c => c.Line(Plain.Ref, line => line with { Tolerance = new(Mm(1), Mm(0)) })),
         ["A mitered piece is off the grid"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 6, Nm(100)))),
         ["A mitered piece is booked a grid step too long"] = (NestRule.PieceLength, c => c.Layout(Beams, l => l with { Cuts = [.. l.Cuts.Take(6), l.Cuts[6] with { Centerline = l.Cuts[6].Centerline + Nm(12_700) }], KerfTotal = l.KerfTotal - Nm(12_700) })),
         ["A mitered piece is a grid step short"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 6, Nm(-12_700)))),
@@ -86,14 +94,29 @@ public class NestVerifierTests
         ["A remnant is credited too high"] = (NestRule.RemainderValueHigh, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros + 2 } })),
         ["A remnant is credited too low"] = (NestRule.RemainderValueLow, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros - 2 } })),
         ["Scrap is credited too high"] = (NestRule.RemainderValueHigh, c => c.Layout(Remnant, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros + 2 } })),
+        ["A longer remnant is credited with the fraction of the shorter"] = (NestRule.RemainderValueLow, c => c.Remnants(r => r with { Classes = [new(Mm(610), 0.9m)] })),
+        ["A remnant is credited without its handling"] = (NestRule.RemainderValueHigh, c => c.Remnants(r => r with { HandlingCostMicros = 1_000_000 })),
+        ["More remnants are left than may be"] = (NestRule.TooManyRemnants, c => c.Remnants(r => r with { MostNew = 1 })),
+        ["A remnant that may be left is booked as scrap"] = (NestRule.RemainderKind, c => c.Remnants(r => r with { MostNew = 2 }).Layout(Beams, l => l with { Remainder = LayoutCost.Of(c.Problem).ScrapOf(l.Stock, l.Remainder.Length) })),
+        ["The value leaves out what pulling costs"] = (NestRule.Value, c => c.Stock(Bars.StockId, item => item with { PullCostMicros = 1 })),
+        ["The value leaves out what cutting costs"] = (NestRule.Value, c => c with { Problem = c.Problem with { CostPerCutMicros = 1 } }),
         ["The bar is of another section"] = (NestRule.Section, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherSection)),
         ["The bar is of another grade"] = (NestRule.Grade, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherGrade)),
+        ["The bar is another customer's"] = (NestRule.Owner, c => c.Stock(Offcut.StockId, item => item with { Owner = "C-1" }).Line(Mitered.Ref, line => line with { Owner = "C-2" })),
+        ["The bar is in another plant"] = (NestRule.Plant, c => c.Stock(Offcut.StockId, item => item with { Plant = "north" }).Line(Mitered.Ref, line => line with { Plant = "south" })),
+        ["The bar is reserved for another order"] = (NestRule.Reserved, c => c.Stock(Offcut.StockId, item => item with { ReservedFor = ["SO-2", "20"] })),
+        ["Bringing a bar from another plant is not costed"] = (NestRule.Transfer, c => c.Stock(Offcut.StockId, item => item with { Plant = "north", ForeignPlantCostMicros = 5 }).Line(Mitered.Ref, line => line with { Plant = "south" })),
+        ["Bringing a bar is costed though it stays"] = (NestRule.Transfer, c => c.Layout(Remnant, l => l with { TransferCostMicros = 5 })),
         ["The bar is not offered"] = (NestRule.UnknownStock, c => c.Layout(Beams, l => l with { Stock = l.Stock with { StockId = "NONE" } })),
         ["The bar is not as offered"] = (NestRule.UnknownStock, c => c.Layout(Remnant, l => l with { Stock = l.Stock with { Heat = "H1" } })),
         ["A piece is not ordered"] = (NestRule.UnknownPiece, c => c.Layout(Mixed, l => l with { Cuts = [.. l.Cuts.Take(5), l.Cuts[5] with { Piece = new("SO-9", "10") }, .. l.Cuts.Skip(6)] }).Unplaced(Plain.Ref, 1)),
         ["More bars are used than there are"] = (NestRule.StockOverused, c => c.Stock(Bars.StockId, item => item with { Quantity = 1 })),
         ["A remnant is used twice"] = (NestRule.RemnantUsedTwice, c => c.Layout(Remnant, l => l with { Repeat = 2 }).Line(Mitered.Ref, line => line with { Quantity = 5 })),
         ["More pieces are placed than ordered"] = (NestRule.TooManyPieces, c => c.Line(Plain.Ref, line => line with { Quantity = 3 })),
+        ["More pieces are placed than may be over"] = (NestRule.TooManyPieces, c => c.Line(Plain.Ref, line => line with { Quantity = 2, Over = 1 })),
+        ["Pieces are over and unplaced"] = (NestRule.TooManyPieces, c => c.Line(Plain.Ref, line => line with { Quantity = 4, Over = 1 }).Unplaced(Plain.Ref, 1)),
+        ["Fewer pieces are accepted than are missing"] = (NestRule.UnderQuantity, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 2, UnplacedReason.UnderAccepted)] } }),
+        ["Pieces that may be under are not accepted"] = (NestRule.UnderQuantity, c => c.Line(TooLong.Ref, line => line with { Under = 2 })),
         ["A piece is neither placed nor unplaced"] = (NestRule.PiecesMissing, c => c.Line(Plain.Ref, line => line with { Quantity = 5 })),
         ["Unplaced pieces are not reported"] = (NestRule.PiecesMissing, c => c with { Nest = c.Nest with { Unplaced = [] } }),
         ["The certificate is too low"] = (NestRule.Certificate, c => c.Line(Plain.Ref, line => line with { Certificate = Certificate.Type32 })),
@@ -120,6 +143,8 @@ public class NestVerifierTests
         ["The bound is above the value"] = (NestRule.Bound, c => c with { Nest = c.Nest with { BoundMicros = c.Nest.ValueMicros + 1 } }),
         ["A reason is not on the list"] = (NestRule.UnplacedReason, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 2, "no_idea")] } }),
         ["A line has two unplaced rows"] = (NestRule.UnplacedRow, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 1, UnplacedReason.StockUsedUp), new(TooLong.Ref, 1, UnplacedReason.StockUsedUp)] } }),
+        ["A piece is left while an equal one of lower priority is placed"] = (NestRule.Priority, c => c.Line(Plain.Ref, line => line with { Priority = 2 }) is var first
+            ? (first with { Problem = first.Problem with { Lines = [.. first.Problem.Lines, Plain with { Ref = new("SO-4", "10"), Quantity = 1, Priority = 1 }] } }).Unplaced(new("SO-4", "10"), 1) : c),
         ["No piece of a line is reported unplaced"] = (NestRule.UnplacedRow, c => c.Unplaced(Plain.Ref, 0)),
         ["A layout stands for no bar"] = (NestRule.Repeat, c => c.Layout(Remnant, l => l with { Repeat = 0 }).Unplaced(Mitered.Ref, 2)),
         ["A layout has no pieces"] = (NestRule.EmptyLayout, c => c.Layout(Remnant, l => l with { Cuts = [], KerfTotal = l.Stock.Length - l.Remainder.Length }).Unplaced(Mitered.Ref, 2)),
@@ -132,6 +157,39 @@ public class NestVerifierTests
 
         Assert.Empty(NestVerifier.Verify(good.Problem, good.Nest));
         Assert.All(good.Nest.Layouts, layout => Assert.Empty(NestVerifier.VerifyLayout(good.Problem, layout)));
+    }
+
+    [Fact]
+    public void Pieces_over_and_under_that_are_accepted_are_clean()
+    {
+        var over = Good().Line(Plain.Ref, line => line with { Quantity = 3, Over = 1 });
+        Assert.Empty(NestVerifier.Verify(over.Problem, over.Nest));
+
+        var under = Good().Line(Plain.Ref, line => line with { Quantity = 6, Under = 2 });
+        under = under with { Nest = under.Nest with { Unplaced = [.. under.Nest.Unplaced, UnplacedPieces.Of(under.Problem.Lines[3], 2, UnplacedReason.StockUsedUp)] } };
+        Assert.Empty(NestVerifier.Verify(under.Problem, under.Nest));
+    }
+
+    [Fact]
+    public void Bar_of_the_lines_customer_plant_and_order_is_clean()
+    {
+        var good = Good().Line(Mitered.Ref, line => line with { Owner = "C-1", Plant = "north" });
+        var remnant = good.Stock(Offcut.StockId, item => item with { Owner = "C-1", Plant = "north", ReservedFor = ["SO-9", "SO-1"] });
+        Assert.Empty(NestVerifier.Verify(remnant.Problem, remnant.Nest));
+
+        var brought = good.Stock(Offcut.StockId, item => item with { Plant = "south", ForeignPlantCostMicros = 5 }).Layout(Remnant, l => l with { TransferCostMicros = 5 });
+        Assert.Empty(NestVerifier.Verify(brought.Problem, brought.Nest));
+    }
+
+    [Fact]
+    public void Passes_of_the_blade_are_counted_as_they_are_costed()
+    {
+        var good = Good();
+
+        // A trim cut and one pass for each of seven pieces, the last one's own; of the mitered first faces each takes one more.
+        Assert.Equal([8, 9, 3], good.Nest.Layouts.Select(layout => LayoutCheck.Passes(layout, good.Problem.Rules.Kerf)));
+        Assert.All(good.Nest.Layouts, layout => Assert.Equal(LayoutCheck.Passes(layout, good.Problem.Rules.Kerf), CutCount.Of(layout, good.Problem.Rules.Kerf)));
+        Assert.All(good.Nest.Layouts, layout => Assert.Equal(CutCount.Of(layout, good.Problem.Rules.Kerf), SawCut.Of(layout).Count));
     }
 
     [Theory]
@@ -257,7 +315,7 @@ public class NestVerifierTests
     {
         public Case Summed()
         {
-            var value = Nest.Layouts.Sum(layout => (layout.Stock.CostMicros - layout.Remainder.ValueMicros) * layout.Repeat);
+            var value = Nest.Layouts.Sum(layout => (layout.Stock.CostMicros + layout.TransferCostMicros - layout.Remainder.ValueMicros) * layout.Repeat);
             return this with { Nest = Nest with { ValueMicros = value, BoundMicros = Math.Min(value, Nest.BoundMicros) } };
         }
 
@@ -272,12 +330,15 @@ public class NestVerifierTests
 
         public Case Rules(Func<CutRules, CutRules> mutate) => this with { Problem = Problem with { Rules = mutate(Problem.Rules) } };
 
+        public Case Remnants(Func<RemnantRules, RemnantRules> mutate) => this with { Problem = Problem with { Remnants = mutate(Problem.Remnants!) } };
+
         public Case Line(PieceRef piece, Func<OrderLine, OrderLine> mutate) =>
             this with { Problem = Problem with { Lines = [.. Problem.Lines.Select(line => line.Ref == piece ? mutate(line) : line)] } };
 
         public Case Stock(string stockId, Func<StockItem, StockItem> mutate)
         {
-            StockItem Mutated(StockItem item) => item.StockId == stockId ? mutate(item) : item;
+            var mutated = mutate(Problem.Stock.Single(item => item.StockId == stockId));
+            StockItem Mutated(StockItem item) => item.StockId == stockId ? mutated : item;
             return new(
                 Problem with { Stock = [.. Problem.Stock.Select(Mutated)] },
                 Nest with { Layouts = [.. Nest.Layouts.Select(layout => layout with { Stock = Mutated(layout.Stock) })] });

@@ -81,4 +81,18 @@ public class PieceGeometryTests
             FirstEnd = first,
             SecondEnd = second,
         });
+
+    [Theory]
+    [InlineData(2, 0, 1001)]
+    [InlineData(0, 1, 999.5)]
+    [InlineData(1, 1, 1000)]
+    [InlineData(0.000001, 0, 1000.000001)]
+    [InlineData(0, 0.000001, 1000)]
+    public void Piece_is_aimed_at_the_middle_of_its_tolerance_half_a_nanometer_up(decimal plus, decimal minus, decimal aimed)
+    {
+        var line = Line("10", 1000, 1) with { Tolerance = new(Mm(plus), Mm(minus)) };
+
+        Assert.Equal(Mm(aimed), line.AimedLength);
+        Assert.Equal(new(Mm(aimed), Mm(aimed), Mm(aimed)), PieceGeometry.Of(line));
+    }
 }

@@ -79,7 +79,7 @@ internal sealed class ExhaustiveNest
         if (!_costs.TryGetValue(key, out var cost))
         {
             cost = Orders(pieces, 0).SelectMany(InTurns).Select(order => LayoutPositions.Lay(stock, order, _problem.Rules, LayoutCost.Of(_problem)))
-                .Min(layout => layout is null ? (long?)null : LayoutCost.Micros(layout));
+                .Min(layout => layout is null || NestVerifier.VerifyLayout(_problem, layout).Count > 0 ? (long?)null : LayoutCost.Of(_problem).Micros(layout));
             _costs.Add(key, cost);
         }
         return cost;

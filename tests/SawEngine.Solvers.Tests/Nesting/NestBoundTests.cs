@@ -8,20 +8,23 @@ namespace SawEngine.Solvers.Tests.Nesting;
 
 public class NestBoundTests
 {
-    [Fact]
-    public void Bound_is_never_above_the_least_cost_of_all_nests()
+    public static TheoryData<INester> Nesters => [new GreedyNester(), new ColumnNester()];
+
+    [Theory]
+    [MemberData(nameof(Nesters))]
+    public void Bound_is_never_above_the_least_cost_of_all_nests(INester nester)
     {
         var (compared, tight) = (0, 0);
         for (var seed = 0; seed < 1_500; seed++)
         {
             var problem = RandomProblem.Of(seed, mostLines: 3, mostQuantity: 2, mostStock: 3);
-            var nest = new GreedyNester().Solve(problem, Effort.Quick, CancellationToken.None);
+            var nest = nester.Solve(problem, Effort.Standard, CancellationToken.None);
             var placed = Placed(nest);
             if (placed.Count == 0 || ExhaustiveNest.LeastCost(problem, placed) is not { } least)
                 continue;
             Assert.True(nest.BoundMicros <= least, $"seed {seed}: bound {nest.BoundMicros}, least {least}");
             Assert.True(least <= nest.ValueMicros, $"seed {seed}: least {least}, value {nest.ValueMicros}");
-            Assert.Equal(nest.BoundMicros, NestBound.Micros(problem, placed));
+            Assert.True(nest.BoundMicros >= NestBound.Micros(problem, placed), $"seed {seed}: bound {nest.BoundMicros}, by capacity {NestBound.Micros(problem, placed)}");
             compared++;
             tight += nest.BoundMicros == least ? 1 : 0;
         }
@@ -34,14 +37,14 @@ public class NestBoundTests
     public void Bound_is_not_above_the_least_cost_of_nests_whose_pieces_are_turned()
     {
         var (compared, gained) = (0, 0);
-        for (var seed = 0; seed < 600; seed++)
+        for (var seed = 0; seed < 1_000; seed++)
         {
             var problem = RandomProblem.Of(seed, mostLines: 3, mostQuantity: 1, mostStock: 2);
-            var placed = Placed(new GreedyNester().Solve(problem, Effort.Quick, CancellationToken.None));
+            var nest = new ColumnNester().Solve(problem, Effort.Quick, CancellationToken.None);
+            var placed = Placed(nest);
             if (placed.Count < 2 || ExhaustiveNest.LeastCost(problem, placed, withTurns: true) is not { } least)
                 continue;
-            var bound = NestBound.Micros(problem, placed);
-            Assert.True(bound <= least, $"seed {seed}: bound {bound}, least {least}");
+            Assert.True(nest.BoundMicros <= least, $"seed {seed}: bound {nest.BoundMicros}, least {least}");
             compared++;
             gained += least < ExhaustiveNest.LeastCost(problem, placed) ? 1 : 0;
         }

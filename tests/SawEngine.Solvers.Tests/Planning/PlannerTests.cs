@@ -78,9 +78,34 @@ public class PlannerTests
     public void Costs_of_the_lines_add_up_to_what_the_bars_consume_to_the_cent()
     {
         var plan = Plan(Problem());
-        var consumed = plan.Layouts.Sum(layout => LayoutCost.Micros(layout.Layout)) / 1_000_000m;
+        var consumed = plan.Layouts.Sum(layout => LayoutCost.MaterialMicros(layout.Layout)) / 1_000_000m;
         Assert.Equal(Math.Round(consumed, 2, MidpointRounding.ToEven), plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Cost.Material.Amount));
         Assert.Equal(plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Cost.Total.Amount), plan.Cost.Amount);
+    }
+
+    [Fact]
+    public void Pulling_a_bar_is_handling_of_its_lines()
+    {
+        var pulled = Problem() with { Stock = [.. Stock.Select(item => item with { PullCostMicros = 5_000_000 })] };
+        var (without, with) = (Plan(Problem()), Plan(pulled));
+
+        Assert.Equal(without.BarsUsed, with.BarsUsed);
+        Assert.Equal(Handling(without) + 5m * with.BarsUsed, Handling(with));
+
+        static decimal Handling(Plan plan) => plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Cost.Handling.Amount);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void No_more_remnants_of_a_section_and_grade_are_left_than_allowed(int most)
+    {
+        var three = Order("SO-1", Line("SO-1", "10", "Round 50", "C45", 4_000, 3));
+        var plan = Plan(Problem(three) with { Remnants = Problem().Remnants! with { MostNew = most } });
+
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        Assert.Equal(most, plan.Layouts.Where(layout => layout.RemnantId is not null).Sum(layout => layout.Layout.Repeat));
+        Assert.Contains(plan.Warnings, warning => warning.Code == RemnantLimit.Reached);
     }
 
     [Fact]

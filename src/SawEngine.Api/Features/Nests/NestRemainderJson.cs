@@ -15,7 +15,7 @@ public sealed record NestRemainderJson
     [KnownValues(typeof(RemainderKind))]
     public required string Kind { get; init; }
 
-    /// <summary>What it is credited with, in the unit of the objective.</summary>
+    /// <summary>What it is credited with, its handling taken off, in the unit of the objective.</summary>
     [CostRange]
     public required decimal Value { get; init; }
 }

@@ -11,6 +11,10 @@ public sealed record NestTotalsJson
     [Range(0, Limits.TotalQuantity)]
     public required int BarsUsed { get; init; }
 
+    /// <summary>Passes of the blade.</summary>
+    [Range(0, int.MaxValue)]
+    public required int CutCount { get; init; }
+
     /// <summary>Length of the bars.</summary>
     [LengthRange((double)Limits.Length * Limits.TotalQuantity)]
     public required decimal StockLength { get; init; }

@@ -21,6 +21,10 @@ public sealed record LayoutCutJson
     [LengthRange]
     public required decimal End { get; init; }
 
+    /// <summary>The length that is cut, the middle of the tolerance, measured where lengthAt says; absent where it is the ordered length.</summary>
+    [LengthRange]
+    public decimal? AimedLength { get; init; }
+
     /// <summary>Its first face on the bar; absent where square.</summary>
     public EndCutJson? StartCut { get; init; }
 

@@ -35,6 +35,12 @@ public sealed record LayoutJson
     [KnownValues(typeof(CertificateJson))]
     public string? Certificate { get; init; }
 
+    /// <summary>The customer who owns the bar and what is left of it; absent where it is the shop's own.</summary>
+    public string? Owner { get; init; }
+
+    /// <summary>The plant where the bar lies, where stated.</summary>
+    public string? Plant { get; init; }
+
     /// <summary>What is cut off the raw start, kerf included.</summary>
     [LengthRange]
     public required decimal TrimLength { get; init; }

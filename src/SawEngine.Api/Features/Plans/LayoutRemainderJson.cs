@@ -28,7 +28,7 @@ public sealed record LayoutRemainderJson
     [Range(0, int.MaxValue)]
     public decimal? MassLb { get; init; }
 
-    /// <summary>What it is worth; absent where stock has no costs.</summary>
+    /// <summary>What it is worth, its handling taken off; absent where stock has no costs.</summary>
     [Range(-Limits.Amount, Limits.Amount)]
     public decimal? Value { get; init; }
 

@@ -16,7 +16,7 @@ public sealed record PlanNestJson
     /// <summary>Its layouts, by id.</summary>
     public required IReadOnlyList<string> LayoutIds { get; init; }
 
-    /// <summary>All placed and proved best, all placed, some placed, or none.</summary>
+    /// <summary>All placed and proved best, all placed but for accepted under quantities, some placed, or none.</summary>
     [KnownValues("optimal", "feasible", "partial", "infeasible")]
     public required string Status { get; init; }
 
