@@ -13,9 +13,11 @@ internal sealed class TurningNester(params PieceTurn[] pattern) : INester
         var nest = new GreedyNester().Solve(problem, effort, cancellation);
         var lines = problem.Lines.ToDictionary(line => line.Ref);
         var layouts = nest.Layouts.Select(layout => Turned(layout, lines, problem)).ToList();
-        var value = layouts.Sum(LayoutCost.Micros);
+        var value = layouts.Sum(LayoutCost.Of(problem).Micros);
         return nest with { Layouts = layouts, ValueMicros = value, BoundMicros = Math.Min(nest.BoundMicros, value) };
     }
+
+    public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) => new GreedyNester().Bound(problem, effort, cancellation);
 
     private BarLayout Turned(BarLayout layout, Dictionary<PieceRef, OrderLine> lines, NestProblem problem)
     {
