@@ -4,6 +4,7 @@ using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Scheduling;
 using SawEngine.Core.Stock;
+using SawEngine.Solvers.Scheduling;
 using static SawEngine.Solvers.Tests.Planning.Workshop;
 
 namespace SawEngine.Solvers.Tests.Planning;
@@ -27,6 +28,41 @@ public class PlannerTests
         var beams = plan.Jobs.Where(job => job.Section == "IPE 200").ToList();
         Assert.NotEmpty(beams);
         Assert.All(beams, job => Assert.Equal("saw-1", job.Scheduled.SawId));
+    }
+
+    [Fact]
+    public void Turned_pieces_stay_turned_and_share_their_cuts()
+    {
+        // Trapezoids, as ordered and end for end by turns: a bar of n takes its first face's cut and one behind each piece.
+        var line = Line("SO-1", "10", "IPE 200", "S355J2", 1_400, 12) with { FirstEnd = WidthMiter(-30), SecondEnd = WidthMiter(30), LengthAt = LengthAt.LongSide };
+        var (problem, sawn) = (Problem(Order("SO-1", line)), 0);
+
+        var plan = new Planner(new TurningNester(PieceTurn.None, PieceTurn.EndForEnd), new DispatchScheduler()).Plan(problem, CancellationToken.None);
+
+        Assert.Empty(PlanVerifier.Verify(problem, plan));
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        foreach (var layout in plan.Layouts.Select(planned => planned.Layout))
+        {
+            Assert.All(layout.Cuts, (cut, i) => Assert.Equal(i % 2 == 0 ? PieceTurn.None : PieceTurn.EndForEnd, cut.Turn));
+            Assert.Equal(layout.Cuts.Count + 1, SawCut.Of(layout).Count);
+            Assert.All(SawCut.Of(layout), cut => Assert.True(cut.Index > Length.Zero));
+            sawn += layout.Cuts.Count * layout.Repeat;
+        }
+        Assert.Equal(12, sawn);
+        Assert.True(Plan(problem).Jobs.Sum(job => job.Time.Cut) > plan.Jobs.Sum(job => job.Time.Cut));
+    }
+
+    [Fact]
+    public void Pieces_turned_to_a_hand_that_the_saw_does_not_reach_are_not_planned()
+    {
+        // The saw swivels 45° to the left and 60° to the right; end for end and over, +50° becomes -50°.
+        var line = Line("SO-1", "10", "IPE 200", "S355J2", 1_400, 2) with { SecondEnd = WidthMiter(50) };
+        var problem = Problem(Order("SO-1", line));
+
+        var plan = new Planner(new TurningNester(PieceTurn.EndForEndOver), new DispatchScheduler()).Plan(problem, CancellationToken.None);
+
+        Assert.Equal([new UnplacedPieces(line.Ref, 2, UnplacedReason.NotVerified)], plan.Unplaced);
+        Assert.Equal(PlanStatus.Complete, new Planner(new TurningNester(PieceTurn.EndForEnd), new DispatchScheduler()).Plan(problem, CancellationToken.None).Status);
     }
 
     [Fact]
@@ -251,4 +287,6 @@ public class PlannerTests
         Assert.Equal(PlanStatus.Partial, plan.Status);
         Assert.Empty(PlanVerifier.Verify(problem, plan));
     }
+
+    private static EndCut WidthMiter(decimal degrees) => new(Angle.Zero, Angle.FromDegrees(degrees));
 }
