@@ -114,7 +114,7 @@ internal sealed class PartSearch
         var started = _meter.Spent;
         _meter.Limit = started + _effort.RepackWork;
         var vain = 0;
-        for (var i = 0; Bars.Count > 1 && vain < Math.Min(_effort.VainRepacks, Bars.Count * _effort.VainRepacksPerBar) && Cost - Bound > _effort.GoodGap * Cost && !IsProved && !_meter.IsStopped; i++)
+        for (var i = 0; Bars.Count > _effort.RepackSizes[0] && vain < Math.Min(_effort.VainRepacks, Bars.Count * _effort.VainRepacksPerBar) && Cost - Bound > _effort.GoodGap * Cost && !IsProved && !_meter.IsStopped; i++)
         {
             var before = Cost;
             Bars = repack.Try(Bars, _effort.RepackSizes[i % _effort.RepackSizes.Count]);
