@@ -19,24 +19,46 @@ public sealed class ColumnNester : INester
         var greedy = GreedyNester.Best(problem, cancellation, out _);
         var (layouts, placed) = LineAssignment.Of(problem, greedy.Model, greedy.Bars);
         var model = greedy.Model.For(placed);
+        try
+        {
+            var (bars, bound) = Search(model, greedy, cost, SearchEffort.Of(effort), meter);
+            if (bars.IsBetterThan(greedy))
+                (layouts, _) = LineAssignment.Of(problem, model, bars.Bars);
+            bound = model.IsRestricted ? Bound(problem, placed, SearchEffort.Of(effort), meter) : bound + cost.CostPerCutMicros * model.Pieces;
+            return GreedyNester.Answer(problem, layouts, placed, bound, meter.IsCanceled);
+        }
+        catch (OverflowException)
+        {
+            // Lengths and costs at the limits of what can be asked are beyond the numbers of the search: the greedy nest stands.
+            return GreedyNester.Answer(problem, layouts, placed, NestBound.Micros(problem, placed), meter.IsCanceled);
+        }
+    }
+
+    private static (FilledBars Bars, long Bound) Search(NestModel model, FilledBars greedy, LayoutCost cost, SearchEffort effort, SearchMeter meter)
+    {
         var (bars, bound) = (new List<OpenBar>(), 0L);
         foreach (var part in SearchPart.Of(model, cost))
         {
-            var search = PartSearch.Run(part, [.. part.ColumnsOf(greedy.Bars)], NestBound.Micros(model, part.Types, part.Stock, cost), SearchEffort.Of(effort), meter);
+            var search = PartSearch.Run(part, [.. part.ColumnsOf(greedy.Bars)], NestBound.Micros(model, part.Types, part.Stock, cost), effort, meter);
             bars.AddRange(part.OpenBarsOf(search.Bars));
             bound += search.Bound;
         }
-        var searched = FilledBars.Of(model, bars)!;
-        if (searched.IsBetterThan(greedy))
-            (layouts, _) = LineAssignment.Of(problem, model, searched.Bars);
-        if (model.IsRestricted)
-            return GreedyNester.Answer(problem, layouts, placed, Bound(problem, placed, SearchEffort.Of(effort), meter), meter.IsCanceled);
-        return GreedyNester.Answer(problem, layouts, placed, bound + cost.CostPerCutMicros * model.Pieces, meter.IsCanceled);
+        return (FilledBars.Of(model, bars)!, bound);
     }
 
     /// <inheritdoc/>
-    public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) =>
-        Bound(problem, problem.Lines.ToDictionary(line => line.Ref, line => line.Quantity), SearchEffort.Of(effort), new(cancellation));
+    public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation)
+    {
+        var all = problem.Lines.ToDictionary(line => line.Ref, line => line.Quantity);
+        try
+        {
+            return Bound(problem, all, SearchEffort.Of(effort), new(cancellation));
+        }
+        catch (OverflowException)
+        {
+            return NestBound.Micros(problem, all);
+        }
+    }
 
     /// <summary>The bound where heats are not chosen yet and every plant serves.</summary>
     private static long Bound(NestProblem problem, Dictionary<PieceRef, int> placed, SearchEffort effort, SearchMeter meter)

@@ -135,7 +135,7 @@ internal sealed class PartSearch
             for (var type = 0; type < _part.Types.Count; type++)
             {
                 var counts = new int[_part.Types.Count];
-                counts[type] = (int)Math.Min(_part.Demand[type], _part.Bars[bars].SafeRoom / Math.Max(1, _part.SafeSizes[type]));
+                counts[type] = (int)Math.Clamp(_part.Bars[bars].SafeRoom / Math.Max(1, _part.SafeSizes[type]), 0, _part.Demand[type]);
                 if (counts[type] > 0 && _part.Model.ClassServes(_part.Bars[bars].Class, _part.TypeOf(type)) && _part.ColumnOf(bars, counts) is { } column)
                     yield return column;
             }
