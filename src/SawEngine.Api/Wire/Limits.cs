@@ -36,6 +36,15 @@ public static class Limits
     /// <summary>Most bars of one stock item.</summary>
     public const int StockQuantity = 100_000;
 
+    /// <summary>Most length classes of remnants.</summary>
+    public const int RemnantClasses = 20;
+
+    /// <summary>Most ids that one stock item is reserved for.</summary>
+    public const int ReservedFor = 100;
+
+    /// <summary>Most zones of a bar.</summary>
+    public const int Zones = 50;
+
     /// <summary>Longest length, in either length unit.</summary>
     public const int Length = 1_000_000;
 

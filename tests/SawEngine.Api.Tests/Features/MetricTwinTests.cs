@@ -91,6 +91,7 @@ public sealed class MetricTwinTests(ServiceHost host)
         ["pieceId"] = $"P{i}",
         ["section"] = "W8X31",
         ["quantity"] = random.Next(1, 9),
+        ["tolerance"] = random.Next(3) == 0 ? new JsonObject { ["plus"] = 2 * OnGrid(random, 0m, 0.1m), ["minus"] = 2 * OnGrid(random, 0m, 0.05m) } : null,
         ["lengthAt"] = new[] { "overall", "longSide", "shortSide", "centerline" }[random.Next(4)],
         ["secondEnd"] = random.Next(3) == 0 ? new JsonObject { ["widthAngle"] = random.Next(-45_000, 45_001) / 1000m } : null,
     });

@@ -3,6 +3,7 @@ using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Stock;
 
@@ -14,12 +15,15 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     public const string Infeasible = "infeasible";
 
     private readonly LengthScale _scale = new(request.LengthUnit);
-    private readonly bool _isMoney = request.Stock.Any(item => item.Cost is not null);
+    private readonly bool _isMoney = NestGroups.IsCosted(request);
 
     public NestResponse Write(OperationContext context)
     {
         if (TrimIsNotUsed)
             context.Warnings.Add(TrimWarning());
+        if (NotKept() is var notKept and > 0)
+            context.Warnings.Add(RemnantWarning(notKept));
+        context.Warnings.AddRange(NominalLength.Warnings(request.Stock, item => item.StockId, item => item.NominalLength, Used(), _scale));
         return new()
         {
             RequestDigest = context.RequestDigest,
@@ -45,6 +49,16 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         Detail = "All stock has sawn ends, which need no trim; state `endCondition` where an end is raw.",
     };
 
+    /// <summary>Remainders that are scrap only because no more remnants may be left.</summary>
+    private long NotKept() => nests.Sum(n => RemnantLimit.NotKept(n.Nest.Layouts, LayoutCost.Of(n.Group.Problem)));
+
+    private static WarningJson RemnantWarning(long notKept) => new()
+    {
+        Code = WarningCode.RemnantLimitReached,
+        Pointer = "#/remnants/mostNew",
+        Detail = $"Remainders that are long enough to be kept, but count as scrap because no more remnants may be left: {notKept}.",
+    };
+
     private static UnplacedPieceJson Unplaced(UnplacedPieces unplaced) => new()
     {
         PieceId = unplaced.Piece.LineId,
@@ -56,8 +70,8 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
 
     private string Status() =>
         !AllLayouts.Any() ? Infeasible
-        : nests.Any(n => n.Nest.Unplaced.Count > 0) ? "partial"
-        : nests.All(n => n.Nest.BoundMicros >= n.Nest.ValueMicros) ? "optimal"
+        : nests.Any(n => n.Nest.Unplaced.Any(pieces => !pieces.IsAccepted)) ? "partial"
+        : nests.All(n => n.Nest.Unplaced.Count == 0 && n.Nest.BoundMicros >= n.Nest.ValueMicros) ? "optimal"
         : "feasible";
 
     private NestObjectiveJson Objective()
@@ -74,11 +88,14 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
 
     private StoppedBy Weakest() => nests.Max(n => n.Nest.StoppedBy);
 
-    private IEnumerable<NestLayoutJson> Layouts(NestGroup group, Nest nest) =>
-        nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
-            .SelectMany(ofItem => ofItem.Select((layout, i) => Layout($"{ofItem.Key}.{i + 1}", group, layout)));
+    private IEnumerable<NestLayoutJson> Layouts(NestGroup group, Nest nest)
+    {
+        var lines = group.Problem.Lines.ToDictionary(line => line.Ref);
+        return nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
+            .SelectMany(ofItem => ofItem.Select((layout, i) => Layout($"{ofItem.Key}.{i + 1}", group, layout, lines)));
+    }
 
-    private NestLayoutJson Layout(string id, NestGroup group, BarLayout layout) => new()
+    private NestLayoutJson Layout(string id, NestGroup group, BarLayout layout, Dictionary<PieceRef, OrderLine> lines) => new()
     {
         LayoutId = id,
         StockId = layout.Stock.StockId,
@@ -86,9 +103,12 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         Grade = group.Grade,
         Repeat = layout.Repeat,
         Heat = layout.Stock.Heat,
+        Owner = layout.Stock.Owner,
+        Plant = layout.Stock.Plant,
         TrimLength = _scale.Write(layout.Trim),
         KerfLength = _scale.Write(layout.KerfTotal),
-        Cuts = [.. layout.Cuts.Select(Cut)],
+        CutCount = CutCount.Of(layout, group.Problem.Rules.Kerf),
+        Cuts = [.. layout.Cuts.Select(cut => Cut(cut, lines[cut.Piece]))],
         Remainder = new()
         {
             Length = _scale.Write(layout.Remainder.Length),
@@ -97,14 +117,19 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         },
     };
 
-    private NestCutJson Cut(Cut cut) => new()
+    private NestCutJson Cut(Cut cut, OrderLine line) => new()
     {
         PieceId = cut.Piece.LineId,
         Start = _scale.Write(cut.Start),
         End = _scale.Write(cut.End),
+        AimedLength = line.WriteAimedLength(_scale),
         StartCut = cut.StartCut.ToJson(),
         EndCut = cut.EndCut.ToJson(),
+        Turn = PieceTurnText.Of(cut.Turn),
+        CenterlineLength = cut.StartCut.IsSquare && cut.EndCut.IsSquare ? null : _scale.Write(cut.Centerline),
     };
+
+    private HashSet<string> Used() => AllLayouts.Select(layout => layout.Stock.StockId).ToHashSet(StringComparer.Ordinal);
 
     private List<ClaimJson> Claims()
     {
@@ -118,6 +143,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
                 {
                     StockId = item.StockId,
                     Quantity = used[item.StockId],
+                    NominalLength = item.NominalLength,
                     Version = item.Version,
                     Attributes = item.Attributes,
                 }),
@@ -127,6 +153,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     private NestTotalsJson Totals() => new()
     {
         BarsUsed = AllLayouts.Sum(l => l.Repeat),
+        CutCount = nests.Sum(n => n.Nest.Layouts.Sum(l => CutCount.Of(l, n.Group.Problem.Rules.Kerf) * l.Repeat)),
         StockLength = Sum(l => l.Stock.Length),
         PieceLength = Sum(PieceLength),
         KerfLength = Sum(l => l.KerfTotal),
@@ -139,7 +166,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     private decimal Sum(Func<BarLayout, Length> length) =>
         _scale.Write(Length.FromNanometers(AllLayouts.Sum(layout => checked(length(layout).Nanometers * layout.Repeat))));
 
-    private static Length PieceLength(BarLayout layout) => Length.FromNanometers(layout.Cuts.Sum(cut => (cut.End - cut.Start).Nanometers));
+    private static Length PieceLength(BarLayout layout) => Length.FromNanometers(layout.Cuts.Sum(cut => cut.Centerline.Nanometers));
 
     private static Length Remainder(BarLayout layout, RemainderKind kind) => layout.Remainder.Kind == kind ? layout.Remainder.Length : Length.Zero;
 

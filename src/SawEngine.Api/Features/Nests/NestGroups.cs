@@ -1,4 +1,5 @@
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
@@ -35,6 +36,9 @@ internal static class NestGroups
     public static IReadOnlyList<string> Stated(NestRequest request, Func<PieceJson, string?> ofPiece, Func<NestStockJson, string?> ofStock) =>
         [.. request.Pieces.Select(ofPiece).Concat(request.Stock.Select(ofStock)).OfType<string>().Distinct(StringComparer.Ordinal)];
 
+    /// <summary>Whether the objective is money; else it is length.</summary>
+    public static bool IsCosted(NestRequest request) => request.Stock.Any(item => item.Cost is not null);
+
     public static bool IsMitered(PieceJson piece) => IsMitered(piece.FirstEnd) || IsMitered(piece.SecondEnd);
 
     private static bool IsMitered(EndCutJson? end) => end is not null && (end.HeightAngle != 0 || end.WidthAngle != 0);
@@ -50,9 +54,10 @@ internal static class NestGroups
         return new()
         {
             Lines = [.. pieces.Select(piece => Line(piece, section, scale)).OrderBy(line => line.Ref)],
-            Stock = [.. stock.Select(item => Item(item, section, scale)).OrderBy(item => item.StockId, StringComparer.Ordinal)],
+            Stock = [.. stock.Select(item => Item(item, section, scale, IsCosted(request))).OrderBy(item => item.StockId, StringComparer.Ordinal)],
             Rules = Rules(request.Cut, scale),
-            Remnants = request.Remnants is { } remnants ? new(scale.Read(remnants.KeepFrom), remnants.ValueFraction) : null,
+            Remnants = request.Remnants.ToRules(scale, IsCosted(request)),
+            CostPerCutMicros = scale.ReadMicros(request.Cut.CostPerCut, IsCosted(request)),
         };
     }
 
@@ -63,14 +68,20 @@ internal static class NestGroups
         Length = scale.Read(piece),
         LengthAt = piece.LengthAt,
         Quantity = piece.Quantity,
+        Tolerance = piece.Tolerance.ToTolerance(scale),
+        Priority = piece.Priority,
+        Under = piece.Under,
+        Over = piece.Over,
         FirstEnd = End(piece.FirstEnd),
         SecondEnd = End(piece.SecondEnd),
+        Owner = piece.Owner,
+        Plant = piece.Plant,
         Certificate = piece.Certificate.ToCertificate(),
         HeatRule = piece.HeatRule,
         Heat = piece.Heat,
     };
 
-    private static StockItem Item(NestStockJson item, Section? section, LengthScale scale)
+    private static StockItem Item(NestStockJson item, Section? section, LengthScale scale, bool isMoney)
     {
         var length = scale.Read(item);
         return new()
@@ -82,8 +93,14 @@ internal static class NestGroups
             Quantity = item.Kind == StockKind.Remnant ? 1 : item.Quantity,
             EndCondition = item.EndCondition,
             CostMicros = item.Cost is { } cost ? (long)(cost * 1_000_000m) : length.Nanometers,
+            PullCostMicros = scale.ReadMicros(item.PullCost, isMoney),
             Heat = item.Heat,
             Certificate = item.Certificate.ToCertificate(),
+            Owner = item.Owner,
+            Plant = item.Plant,
+            ForeignPlantCostMicros = item.ForeignPlantCost is { } bringing ? scale.ReadMicros(bringing, isMoney) : null,
+            ReservedFor = item.ReservedFor is { } ids ? [.. ids.Order(StringComparer.Ordinal)] : null,
+            Zones = [.. item.Zones.Select(zone => new BarZone(scale.Read(zone.From), scale.Read(zone.To), zone.Kind))],
             Location = item.Location,
             LeadDays = item.LeadDays,
         };
@@ -102,6 +119,9 @@ internal static class NestGroups
                 [EndCondition.Rolled] = trim,
             },
             Tail = scale.Read(cut.Tail),
+            ShortestPiece = scale.Read(cut.ShortestPiece),
+            LongestPiece = scale.Read(cut.LongestPiece),
+            ThinnestSlice = scale.Read(cut.ThinnestSlice),
         };
     }
 

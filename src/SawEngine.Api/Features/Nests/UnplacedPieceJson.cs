@@ -16,7 +16,7 @@ public sealed record UnplacedPieceJson
 
     /// <summary>Why.</summary>
     [KnownValues(
-        UnplacedReason.NoStock, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar, UnplacedReason.StockUsedUp,
-        UnplacedReason.NoSingleHeat, UnplacedReason.PieceTooShort, UnplacedReason.NotVerified)]
+        UnplacedReason.NoStock, UnplacedReason.OtherOwner, UnplacedReason.OtherPlant, UnplacedReason.Reserved, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar, UnplacedReason.StockUsedUp, UnplacedReason.HigherPriority, UnplacedReason.UnderAccepted,
+        UnplacedReason.NoSingleHeat, UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.NotVerified)]
     public required string Reason { get; init; }
 }
