@@ -170,25 +170,44 @@ public static class OpenStacks
     }
 
     /// <summary>
-    /// The layouts in the order in which the closing lines need them; a layout all of whose lines have been opened goes beside those cut already, so that lines close early.
+    /// The layouts in the order in which the closing lines need them, those first that open fewest others; a layout all of whose lines have been opened goes beside those cut already,
+    /// so that lines close early.
     /// </summary>
     private static List<int> Sequence(List<LineSet> layouts, List<int> closing, int lines)
     {
-        var order = new List<int>();
-        var waiting = Enumerable.Range(0, layouts.Count).ToList();
-        var opened = new LineSet(lines);
+        var layoutsOf = Enumerable.Range(0, lines).Select(_ => new List<int>()).ToArray();
+        for (var layout = 0; layout < layouts.Count; layout++)
+        {
+            foreach (var line in layouts[layout].Lines())
+                layoutsOf[line].Add(layout);
+        }
+        var unopened = layouts.ConvertAll(layout => layout.Count);
+        var (opened, placed, order) = (new LineSet(lines), new bool[layouts.Count], new List<int>());
         foreach (var line in closing)
         {
-            while (waiting.Where(layout => layouts[layout].Contains(line)).Select(layout => (int?)layout).MinBy(layout => layouts[layout!.Value].CountBeyond(opened)) is { } next)
-            {
-                opened.Add(layouts[next]);
-                order.Add(next);
-                waiting.Remove(next);
-                order.AddRange(waiting.Where(layout => layouts[layout].CountBeyond(opened) == 0));
-                waiting.RemoveAll(layout => layouts[layout].CountBeyond(opened) == 0);
-            }
+            for (var waiting = layoutsOf[line]; waiting.Exists(layout => !placed[layout]);)
+                Open(waiting.Where(layout => !placed[layout]).MinBy(layout => unopened[layout]));
         }
-        order.AddRange(waiting);
+        order.AddRange(Enumerable.Range(0, layouts.Count).Where(layout => !placed[layout]));
         return order;
+
+        void Open(int next)
+        {
+            Place(next);
+            var ready = new SortedSet<int>();
+            foreach (var line in layouts[next].Lines().Where(line => !opened.Contains(line)).ToList())
+            {
+                opened.Add(line);
+                ready.UnionWith(layoutsOf[line].Where(layout => --unopened[layout] == 0 && !placed[layout]));
+            }
+            foreach (var layout in ready)
+                Place(layout);
+        }
+
+        void Place(int layout)
+        {
+            placed[layout] = true;
+            order.Add(layout);
+        }
     }
 }

@@ -15,7 +15,7 @@ public sealed class RemnantGathering
 
     /// <summary>
     /// The bars with their leftover gathered. An exchange is made where the two bars together cost less, or the same with fewer remnants, or the same with as many remnants and
-    /// the longer of the two remainders longer. The pieces of each type stay the same in total; a bar left without pieces is dropped. Order of the bars as given.
+    /// the longer of their remnants longer. The pieces of each type stay the same in total; a bar left without pieces is dropped. Order of the bars as given.
     /// </summary>
     /// <param name="bars">Bars that hold their pieces, each bar by itself.</param>
     /// <param name="end">What a bar of this stock type with these pieces, at least one, costs and leaves; null where they do not fit.</param>
@@ -115,7 +115,9 @@ public sealed class RemnantGathering
     private readonly record struct Value(decimal Cost, int Remnants, long Longest)
     {
         public static Value Of(BarEnd one, BarEnd other) =>
-            new(one.Cost + other.Cost, (one.IsRemnant ? 1 : 0) + (other.IsRemnant ? 1 : 0), Math.Max(one.Remainder, other.Remainder));
+            new(one.Cost + other.Cost, (one.IsRemnant ? 1 : 0) + (other.IsRemnant ? 1 : 0), Math.Max(Kept(one), Kept(other)));
+
+        private static long Kept(BarEnd end) => end.IsRemnant ? end.Remainder : 0;
 
         public bool IsBetterThan(Value other) => (Cost, Remnants, -Longest).CompareTo((other.Cost, other.Remnants, -other.Longest)) < 0;
     }

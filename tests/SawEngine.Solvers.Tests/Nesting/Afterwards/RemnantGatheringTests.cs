@@ -124,7 +124,7 @@ public class RemnantGatheringTests
     private static long Kerf(int seed) => seed % 2 == 0 ? 3 : 0;
 
     private static (decimal Cost, int Remnants, long Shorter) Value(List<BarEnd> ends) =>
-        (ends.Sum(end => end.Cost), ends.Count(end => end.IsRemnant), -ends.Max(end => end.Remainder));
+        (ends.Sum(end => end.Cost), ends.Count(end => end.IsRemnant), -ends.Max(end => end.IsRemnant ? end.Remainder : 0));
 
     private static (List<FilledBar> Bars, int[] Stock, int[] Pieces) RandomBars(int seed)
     {
