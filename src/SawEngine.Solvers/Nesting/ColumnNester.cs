@@ -12,6 +12,9 @@ namespace SawEngine.Solvers.Nesting;
 /// </summary>
 public sealed class ColumnNester : INester
 {
+    /// <summary>Whether layouts are merged and remnants gathered after the search, at no cost; else the nest is what was found.</summary>
+    public bool TakesFreeGains { get; init; } = true;
+
     /// <inheritdoc/>
     public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
     {
@@ -25,7 +28,8 @@ public sealed class ColumnNester : INester
         {
             var (found, bound) = Search(model, greedy, cost, SearchEffort.Of(effort), meter);
             bound = model.IsRestricted ? Bound(problem, placed, SearchEffort.Of(effort), meter) : bound + cost.CostPerCutMicros * model.Pieces;
-            return assembly.OfBest(found.IsBetterThan(greedy) ? found.Bars : greedy.Bars, bound);
+            var bars = found.IsBetterThan(greedy) ? found.Bars : greedy.Bars;
+            return TakesFreeGains ? assembly.OfBest(bars, bound) : assembly.Of(bars, bound);
         }
         catch (OverflowException)
         {
