@@ -6,14 +6,12 @@ namespace SawEngine.Solvers.Nesting.Afterwards;
 public sealed class LayoutMerging
 {
     private const int LargestGroup = 4;
-    private const long StepsPerGroup = 4_000;
+    private const long StepsPerGroup = 500;
 
     private readonly Func<int, IReadOnlyList<int>, bool> _fits;
     private readonly Func<int, IReadOnlyList<int>, decimal> _cost;
     private readonly StepBudget _budget;
-    private readonly List<(int Id, CountedLayout Layout)> _layouts;
-    private readonly HashSet<(int, int, int, int)> _tried = [];
-    private int _nextId;
+    private readonly List<CountedLayout?> _layouts;
 
     private LayoutMerging(
         IReadOnlyList<CountedLayout> layouts,
@@ -23,7 +21,7 @@ public sealed class LayoutMerging
         CancellationToken cancellation)
     {
         (_fits, _cost, _budget) = (fits, cost, new StepBudget(budget, cancellation));
-        _layouts = [.. layouts.Select(layout => (_nextId++, layout))];
+        _layouts = [.. layouts.OrderBy(layout => layout.Repeat)];
     }
 
     /// <summary>
@@ -46,55 +44,60 @@ public sealed class LayoutMerging
         foreach (var layout in layouts)
             ArgumentOutOfRangeException.ThrowIfLessThan(layout.Repeat, 1, nameof(layouts));
         var merging = new LayoutMerging(layouts, fits, cost, budget, cancellation);
-        while (merging.MergeOne())
-            continue;
-        return [.. merging._layouts.Select(entry => entry.Layout)];
+        merging.Run();
+        var left = merging._layouts.OfType<CountedLayout>().ToHashSet(ReferenceEqualityComparer.Instance);
+        return [.. layouts.Where(left.Contains), .. merging._layouts.OfType<CountedLayout>().Except(layouts, ReferenceEqualityComparer.Instance).Cast<CountedLayout>()];
     }
 
-    /// <summary>The first group, small groups of seldom repeated layouts first, that can do with one layout less.</summary>
-    private bool MergeOne()
+    /// <summary>Small groups of seldom repeated layouts first. Each layout meets those before it in groups of each size; new ones come last, so that each group is tried once.</summary>
+    private void Run()
     {
-        var seldomFirst = _layouts.OrderBy(entry => entry.Layout.Repeat).ToList();
-        for (var size = 2; size <= LargestGroup; size++)
+        var next = new int[LargestGroup + 1];
+        for (var size = 2; size <= LargestGroup && !_budget.Exhausted;)
         {
-            foreach (var group in Groups(seldomFirst, size, 0))
-            {
-                if (!_budget.Spend(1))
-                    return false;
-                if (_tried.Add(Key(group)) && Merged(group) is { } merged)
-                {
-                    _layouts.RemoveAll(group.Contains);
-                    _layouts.AddRange(merged.Select(layout => (_nextId++, layout)));
-                    return true;
-                }
-            }
+            if (next[size] == _layouts.Count)
+                size++;
+            else if (MergeWithEarlier(next[size]++, size))
+                size = 2;
+        }
+    }
+
+    private bool MergeWithEarlier(int newest, int size)
+    {
+        foreach (var group in Groups(newest, size))
+        {
+            if (!_budget.Spend(1))
+                return false;
+            var layouts = group.ConvertAll(index => _layouts[index]!);
+            if (layouts.DistinctBy(layout => layout.Stock).Count() == size || Merged(layouts) is not { } merged)
+                continue;
+            foreach (var index in group)
+                _layouts[index] = null;
+            _layouts.AddRange(merged);
+            return true;
         }
         return false;
     }
 
-    private static IEnumerable<List<(int Id, CountedLayout Layout)>> Groups(List<(int Id, CountedLayout Layout)> layouts, int size, int from)
+    /// <summary>Groups of layouts of which one is the newest.</summary>
+    private IEnumerable<List<int>> Groups(int newest, int size)
     {
-        if (size == 0)
+        if (_layouts[newest] is null)
+            yield break;
+        if (size == 1)
         {
-            yield return [];
+            yield return [newest];
             yield break;
         }
-        for (var first = from; first <= layouts.Count - size; first++)
+        for (var before = 0; before < newest; before++)
         {
-            foreach (var rest in Groups(layouts, size - 1, first + 1))
-                yield return [layouts[first], .. rest];
+            foreach (var group in Groups(before, size - 1))
+                yield return [.. group, newest];
         }
     }
 
-    private static (int, int, int, int) Key(List<(int Id, CountedLayout Layout)> group)
+    private List<CountedLayout>? Merged(List<CountedLayout> layouts)
     {
-        var ids = group.Select(entry => entry.Id).Order().Concat([-1, -1]).ToList();
-        return (ids[0], ids[1], ids[2], ids[3]);
-    }
-
-    private List<CountedLayout>? Merged(List<(int Id, CountedLayout Layout)> group)
-    {
-        var layouts = group.ConvertAll(entry => entry.Layout);
         var own = _budget.Part(StepsPerGroup);
         var merged = MergeSearch.Find(layouts, _fits, _cost, own);
         _budget.Spend(own.Spent);
