@@ -6,7 +6,7 @@ using SawEngine.Core;
 namespace SawEngine.Api.Features.Nests;
 
 /// <summary>Pieces to be cut from stock under one set of cut rules, without saws, dates and orders.</summary>
-public sealed record NestRequest : OperationRequest, ITimeLimited
+public record NestRequest : OperationRequest, ITimeLimited
 {
     /// <summary>What is wanted.</summary>
     [MinLength(1), MaxLength(Limits.Lines)]
