@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Features.Plans;
@@ -9,7 +8,6 @@ namespace SawEngine.Api.Tests.Features;
 [Collection(HostCollection.Name)]
 public sealed class MetricTwinTests(ServiceHost host)
 {
-    private const decimal Grid = 0.000005m;
     private const int Nests = 150;
     private const int Plans = 25;
 
@@ -23,7 +21,7 @@ public sealed class MetricTwinTests(ServiceHost host)
         {
             var random = new Random(seed);
             var isCosted = random.Next(2) == 0;
-            cuts.AddRange(await AssertTwins("/v1/nests", Nest(random, isCosted), typeof(NestRequest), typeof(NestResponse), isCosted, seed));
+            cuts.AddRange(await AssertTwins("/v1/nests", RandomNest.Of(random, isCosted), typeof(NestRequest), typeof(NestResponse), isCosted, seed));
         }
         Assert.True(cuts.Count > 1000);
         Assert.True(cuts.Count(cut => cut["endCut"] is not null) > 300);
@@ -76,39 +74,6 @@ public sealed class MetricTwinTests(ServiceHost host)
         return inches["layouts"]!.AsArray().SelectMany(layout => layout!["cuts"]!.AsArray()).Select(cut => cut!);
     }
 
-    private static JsonObject Nest(Random random, bool isCosted) => new()
-    {
-        ["lengthUnit"] = "in",
-        ["pieces"] = new JsonArray([.. Enumerable.Range(0, random.Next(1, 9)).Select(i => Piece(random, i))]),
-        ["stock"] = new JsonArray([.. Enumerable.Range(0, random.Next(1, 8)).Select(i => Stock(random, i, isCosted))]),
-        ["cut"] = new JsonObject { ["kerf"] = OnGrid(random, 0m, 0.2m), ["trim"] = OnGrid(random, 0m, 2m), ["tail"] = OnGrid(random, 0m, 5m) },
-        ["remnants"] = random.Next(3) == 0 ? null : new JsonObject { ["keepFrom"] = OnGrid(random, 0m, 40m), ["valueFraction"] = random.Next(101) / 100m },
-        ["effort"] = "quick",
-    };
-
-    private static JsonObject Piece(Random random, int i) => Stated(random, OnGrid(random, 20m, 130m), new()
-    {
-        ["pieceId"] = $"P{i}",
-        ["section"] = "W8X31",
-        ["quantity"] = random.Next(1, 9),
-        ["lengthAt"] = new[] { "overall", "longSide", "shortSide", "centerline" }[random.Next(4)],
-        ["secondEnd"] = random.Next(3) == 0 ? new JsonObject { ["widthAngle"] = random.Next(-45_000, 45_001) / 1000m } : null,
-    });
-
-    private static JsonObject Stock(Random random, int i, bool isCosted)
-    {
-        var kind = new[] { "bar", "remnant", "purchasable" }[random.Next(3)];
-        return Stated(random, kind == "remnant" ? OnGrid(random, 24m, 200m) : 240m + 240m * random.Next(2), new()
-        {
-            ["stockId"] = $"S{i}",
-            ["kind"] = kind,
-            ["section"] = "W8X31",
-            ["quantity"] = kind == "bar" ? random.Next(0, 5) : null,
-            ["endCondition"] = new[] { "sawn", "sheared", "flameCut", "rolled" }[random.Next(4)],
-            ["cost"] = isCosted ? random.Next(1, 100_000) / 100m : null,
-        });
-    }
-
     /// <summary>The day of the example with some of its lines, other lengths, kerfs, tails, trims, remnant rules and capacities, and with or without costs.</summary>
     private static JsonObject Plan(Random random, bool isCosted)
     {
@@ -116,31 +81,31 @@ public sealed class MetricTwinTests(ServiceHost host)
         foreach (var order in day["orders"]!.AsArray())
         {
             foreach (var line in order!["lines"]!.AsArray())
-                Restate(random, line!.AsObject(), OnGrid(random, 8m, 110m));
+                Restate(random, line!.AsObject(), RandomNest.OnGrid(random, 8m, 110m));
             for (var lines = order["lines"]!.AsArray(); lines.Count > 2;)
                 lines.RemoveAt(random.Next(lines.Count));
         }
         foreach (var item in day["stock"]!.AsArray().Select(item => item!.AsObject()))
         {
-            Restate(random, item, (string)item["kind"]! == "remnant" ? OnGrid(random, 20m, 150m) : OnGrid(random, 200m, 480m));
+            Restate(random, item, (string)item["kind"]! == "remnant" ? RandomNest.OnGrid(random, 20m, 150m) : RandomNest.OnGrid(random, 200m, 480m));
             if (!isCosted)
                 item.Remove("cost");
         }
         var shop = day["shop"]!;
         foreach (var saw in shop["saws"]!.AsArray().Select(saw => saw!.AsObject()))
         {
-            saw["tail"] = OnGrid(random, 0m, 6m);
+            saw["tail"] = RandomNest.OnGrid(random, 0m, 6m);
             foreach (var side in new[] { "round", "width", "height" })
-                saw["capacity"]![side] = OnGrid(random, 8m, 20m);
+                saw["capacity"]![side] = RandomNest.OnGrid(random, 8m, 20m);
             if (random.Next(2) == 0)
                 saw.Remove("barFeedStroke");
             if (random.Next(4) == 0 && saw.Remove("bladeIds"))
                 saw.Remove("mountedBladeId");
         }
         foreach (var blade in shop["blades"]!.AsArray())
-            blade!["kerf"] = OnGrid(random, (decimal)blade["thickness"]!, 0.1m);
-        shop["trim"] = new JsonObject { ["sheared"] = OnGrid(random, 0m, 1m), ["rolled"] = OnGrid(random, 0m, 2m) };
-        shop["remnants"]!["keepFrom"] = OnGrid(random, 0m, 40m);
+            blade!["kerf"] = RandomNest.OnGrid(random, (decimal)blade["thickness"]!, 0.1m);
+        shop["trim"] = new JsonObject { ["sheared"] = RandomNest.OnGrid(random, 0m, 1m), ["rolled"] = RandomNest.OnGrid(random, 0m, 2m) };
+        shop["remnants"]!["keepFrom"] = RandomNest.OnGrid(random, 0m, 40m);
         return day;
     }
 
@@ -148,23 +113,6 @@ public sealed class MetricTwinTests(ServiceHost host)
     {
         stated.Remove("length");
         stated.Remove("lengthText");
-        Stated(random, inches, stated);
+        RandomNest.Stated(random, inches, stated);
     }
-
-    /// <summary>The length as a number, or, to the 64th, as text.</summary>
-    private static JsonObject Stated(Random random, decimal inches, JsonObject stated)
-    {
-        if (random.Next(2) == 0)
-        {
-            stated["length"] = inches;
-            return stated;
-        }
-        var sixtyFourths = (int)(inches * 64);
-        stated["lengthText"] = random.Next(2) == 0
-            ? string.Create(CultureInfo.InvariantCulture, $"{sixtyFourths / 768}'-{sixtyFourths / 64 % 12} {sixtyFourths % 64}/64\"")
-            : string.Create(CultureInfo.InvariantCulture, $"{sixtyFourths / 64} {sixtyFourths % 64}/64 in");
-        return stated;
-    }
-
-    private static decimal OnGrid(Random random, decimal least, decimal most) => least + Grid * random.NextInt64((long)((most - least) / Grid) + 1);
 }

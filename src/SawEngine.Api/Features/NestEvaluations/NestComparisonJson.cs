@@ -1,7 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Wire;
-using SawEngine.Api.Wire.Rules;
 using SawEngine.Core.Nesting;
 
 namespace SawEngine.Api.Features.NestEvaluations;

@@ -1,10 +1,7 @@
-using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
-using SawEngine.Core.Quantities;
-using SawEngine.Core.Stock;
 
 namespace SawEngine.Api.Features.Nests;
 
@@ -14,35 +11,29 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     public const string Infeasible = "infeasible";
 
     private readonly LengthScale _scale = new(request.LengthUnit);
-    private readonly bool _isMoney = request.Stock.Any(item => item.Cost is not null);
+    private readonly NestLayoutMapping _mapping = new(new(request.LengthUnit), request.IsCosted);
 
-    public NestResponse Write(OperationContext context)
+    /// <summary>The engine's nest for a request.</summary>
+    public static NestResponse Of(NestRequest request, Catalogs catalogs, INester nester, OperationContext context)
     {
-        if (TrimIsNotUsed)
-            context.Warnings.Add(TrimWarning());
-        return new()
-        {
-            RequestDigest = context.RequestDigest,
-            LengthUnit = WireEnum.Text(request.LengthUnit),
-            Status = Status(),
-            Objective = Objective(),
-            Layouts = [.. nests.SelectMany(n => Layouts(n.Group, n.Nest)).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)],
-            Unplaced = [.. nests.SelectMany(n => n.Nest.Unplaced).OrderBy(unplaced => unplaced.Piece).Select(Unplaced)],
-            Claims = Claims(),
-            Totals = Totals(),
-            StoppedBy = WireEnum.Text(Weakest()),
-            Warnings = context.Warnings,
-            Timing = new() { TotalMs = context.ElapsedMs },
-        };
+        var groups = NestGroups.Of(request, catalogs);
+        var nests = groups.Select(group => nester.Solve(group.Problem, request.Effort, context.Cancellation)).ToList();
+        return new NestAnswer(request, catalogs, [.. groups.Zip(nests)]).Write(context);
     }
 
-    private bool TrimIsNotUsed => request.Cut.Trim > 0 && request.Stock.All(item => item.EndCondition == EndCondition.Sawn);
-
-    private static WarningJson TrimWarning() => new()
+    private NestResponse Write(OperationContext context) => new()
     {
-        Code = WarningCode.TrimNotUsed,
-        Pointer = "#/cut/trim",
-        Detail = "All stock has sawn ends, which need no trim; state `endCondition` where an end is raw.",
+        RequestDigest = context.RequestDigest,
+        LengthUnit = WireEnum.Text(request.LengthUnit),
+        Status = Status(),
+        Objective = Objective(),
+        Layouts = [.. nests.SelectMany(n => Layouts(n.Group, n.Nest)).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)],
+        Unplaced = [.. nests.SelectMany(n => n.Nest.Unplaced).OrderBy(unplaced => unplaced.Piece).Select(Unplaced)],
+        Claims = Claims(),
+        Totals = Totals(),
+        StoppedBy = WireEnum.Text(Weakest()),
+        Warnings = context.Warnings,
+        Timing = new() { TotalMs = context.ElapsedMs },
     };
 
     private static UnplacedPieceJson Unplaced(UnplacedPieces unplaced) => new()
@@ -66,8 +57,8 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         var bound = nests.Sum(n => Math.Min(n.Nest.BoundMicros, n.Nest.ValueMicros));
         return new()
         {
-            Value = _scale.WriteMicros(value, _isMoney),
-            Bound = _scale.WriteMicros(bound, _isMoney),
+            Value = _scale.WriteMicros(value, request.IsCosted),
+            Bound = _scale.WriteMicros(bound, request.IsCosted),
             Gap = Gap.Of(value, bound),
         };
     }
@@ -76,35 +67,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
 
     private IEnumerable<NestLayoutJson> Layouts(NestGroup group, Nest nest) =>
         nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
-            .SelectMany(ofItem => ofItem.Select((layout, i) => Layout($"{ofItem.Key}.{i + 1}", group, layout)));
-
-    private NestLayoutJson Layout(string id, NestGroup group, BarLayout layout) => new()
-    {
-        LayoutId = id,
-        StockId = layout.Stock.StockId,
-        Section = group.Section,
-        Grade = group.Grade,
-        Repeat = layout.Repeat,
-        Heat = layout.Stock.Heat,
-        TrimLength = _scale.Write(layout.Trim),
-        KerfLength = _scale.Write(layout.KerfTotal),
-        Cuts = [.. layout.Cuts.Select(Cut)],
-        Remainder = new()
-        {
-            Length = _scale.Write(layout.Remainder.Length),
-            Kind = WireEnum.Text(layout.Remainder.Kind),
-            Value = _scale.WriteMicros(layout.Remainder.ValueMicros, _isMoney),
-        },
-    };
-
-    private NestCutJson Cut(Cut cut) => new()
-    {
-        PieceId = cut.Piece.LineId,
-        Start = _scale.Write(cut.Start),
-        End = _scale.Write(cut.End),
-        StartCut = cut.StartCut.ToJson(),
-        EndCut = cut.EndCut.ToJson(),
-    };
+            .SelectMany(ofItem => ofItem.Select((layout, i) => _mapping.ToJson($"{ofItem.Key}.{i + 1}", group.Material, layout)));
 
     private List<ClaimJson> Claims()
     {
@@ -124,46 +87,9 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         ];
     }
 
-    private NestTotalsJson Totals() => new()
-    {
-        BarsUsed = AllLayouts.Sum(l => l.Repeat),
-        StockLength = Sum(l => l.Stock.Length),
-        PieceLength = Sum(PieceLength),
-        KerfLength = Sum(l => l.KerfTotal),
-        TrimLength = Sum(l => l.Trim),
-        RemnantLength = Sum(l => Remainder(l, RemainderKind.Remnant)),
-        ScrapLength = Sum(l => Remainder(l, RemainderKind.Scrap)),
-        MaterialYield = Yield(),
-    };
-
-    private decimal Sum(Func<BarLayout, Length> length) =>
-        _scale.Write(Length.FromNanometers(AllLayouts.Sum(layout => checked(length(layout).Nanometers * layout.Repeat))));
-
-    private static Length PieceLength(BarLayout layout) => Length.FromNanometers(layout.Cuts.Sum(cut => (cut.End - cut.Start).Nanometers));
-
-    private static Length Remainder(BarLayout layout, RemainderKind kind) => layout.Remainder.Kind == kind ? layout.Remainder.Length : Length.Zero;
-
-    private decimal? Yield()
-    {
-        var weights = Weights();
-        var (used, all) = (0m, 0m);
-        foreach (var ((_, nest), weight) in nests.Zip(weights))
-        {
-            used += weight * nest.Layouts.Sum(l => l.Repeat * (PieceLength(l) + Remainder(l, RemainderKind.Remnant)).Meters);
-            all += weight * nest.Layouts.Sum(l => l.Repeat * l.Stock.Length.Meters);
-        }
-        return all == 0 ? null : Math.Round(used / all, 4, MidpointRounding.ToEven);
-    }
-
-    /// <summary>Kilograms of a meter of each group; 1 for all where the catalog does not know one.</summary>
-    private List<decimal> Weights()
-    {
-        var weights = nests.Select(n => KilogramsPerMeter(n.Group)).ToList();
-        return [.. weights.Select(weight => weights.Contains(null) ? 1m : weight!.Value)];
-    }
-
-    private decimal? KilogramsPerMeter(NestGroup group) =>
-        group is { Section: { } section, Grade: { } grade } && catalogs.FindSection(section) is { } shape && catalogs.FindGrade(grade) is { } material
-            ? material.Density.Value.MassOf(shape.Area, Length.FromMillimeters(1000)).Kilograms
-            : null;
+    private NestTotalsJson Totals() => new NestTotals(
+        _scale,
+        catalogs,
+        nests.Select(n => n.Group.Material),
+        [.. nests.SelectMany(n => n.Nest.Layouts.Select(layout => (n.Group.Material, layout)))]).Write();
 }

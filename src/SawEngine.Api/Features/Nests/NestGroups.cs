@@ -14,18 +14,22 @@ internal static class NestGroups
 {
     public static IReadOnlyList<NestGroup> Of(NestRequest request, Catalogs catalogs)
     {
-        var (section, grade) = (OnlySection(request), OnlyGrade(request));
-        var stock = request.Stock.ToLookup(s => (s.Section ?? section, s.Grade ?? grade));
+        var materials = new NestMaterials(request);
+        var stock = request.Stock.ToLookup(materials.Of);
         return
         [
-            .. request.Pieces.GroupBy(p => (Section: p.Section ?? section, Grade: p.Grade ?? grade))
+            .. request.Pieces.GroupBy(materials.Of)
                 .OrderBy(group => group.Key.Section, StringComparer.Ordinal)
                 .ThenBy(group => group.Key.Grade, StringComparer.Ordinal)
-                .Select(group => new NestGroup(
-                    group.Key.Section,
-                    group.Key.Grade,
-                    Problem(request, [.. group], [.. stock[group.Key]], group.Key.Section, catalogs))),
+                .Select(group => new NestGroup(group.Key, Problem(request, [.. group], [.. stock[group.Key]], Sections(group, materials, catalogs), materials))),
         ];
+    }
+
+    /// <summary>Everything as one problem, in which not all stock serves all pieces: what an evaluation is held against.</summary>
+    public static NestProblem Whole(NestRequest request, Catalogs catalogs)
+    {
+        var materials = new NestMaterials(request);
+        return Problem(request, request.Pieces, request.Stock, Sections(request.Pieces, materials, catalogs), materials);
     }
 
     /// <summary>The section of all where only one is stated.</summary>
@@ -39,21 +43,27 @@ internal static class NestGroups
 
     private static bool IsMitered(EndCutJson? end) => end is not null && (end.HeightAngle != 0 || end.WidthAngle != 0);
 
-    private static string? OnlyGrade(NestRequest request) => Stated(request, p => p.Grade, s => s.Grade) is [var only] ? only : null;
+    /// <summary>The grade of all where only one is stated.</summary>
+    public static string? OnlyGrade(NestRequest request) => Stated(request, p => p.Grade, s => s.Grade) is [var only] ? only : null;
+
+    /// <summary>Only miters need the size of the section; else sections are compared by their names alone.</summary>
+    private static Dictionary<string, Section?> Sections(IEnumerable<PieceJson> pieces, NestMaterials materials, Catalogs catalogs) =>
+        pieces.Where(IsMitered).Select(piece => materials.Of(piece).Section).OfType<string>().Distinct(StringComparer.Ordinal)
+            .ToDictionary(name => name, catalogs.FindSection, StringComparer.Ordinal);
 
     private static NestProblem Problem(
-        NestRequest request, IReadOnlyList<PieceJson> pieces, IReadOnlyList<NestStockJson> stock, string? designation, Catalogs catalogs)
+        NestRequest request, IReadOnlyList<PieceJson> pieces, IReadOnlyList<NestStockJson> stock, Dictionary<string, Section?> sections, NestMaterials materials)
     {
         var scale = new LengthScale(request.LengthUnit);
-        // Only miters need the size of the section; else sections are compared by their names, which the groups have done.
-        var section = designation is not null && pieces.Any(IsMitered) ? catalogs.FindSection(designation) : null;
         return new()
         {
-            Lines = [.. pieces.Select(piece => Line(piece, section, scale)).OrderBy(line => line.Ref)],
-            Stock = [.. stock.Select(item => Item(item, section, scale)).OrderBy(item => item.StockId, StringComparer.Ordinal)],
+            Lines = [.. pieces.Select(piece => Line(piece, Of(materials.Of(piece)), scale)).OrderBy(line => line.Ref)],
+            Stock = [.. stock.Select(item => Item(item, Of(materials.Of(item)), scale)).OrderBy(item => item.StockId, StringComparer.Ordinal)],
             Rules = Rules(request.Cut, scale),
             Remnants = request.Remnants is { } remnants ? new(scale.Read(remnants.KeepFrom), remnants.ValueFraction) : null,
         };
+
+        Section? Of(NestMaterial material) => material.Section is { } name ? sections.GetValueOrDefault(name) : null;
     }
 
     private static OrderLine Line(PieceJson piece, Section? section, LengthScale scale) => new()
@@ -63,8 +73,8 @@ internal static class NestGroups
         Length = scale.Read(piece),
         LengthAt = piece.LengthAt,
         Quantity = piece.Quantity,
-        FirstEnd = End(piece.FirstEnd),
-        SecondEnd = End(piece.SecondEnd),
+        FirstEnd = piece.FirstEnd?.ToEndCut() ?? EndCut.Square,
+        SecondEnd = piece.SecondEnd?.ToEndCut() ?? EndCut.Square,
         Certificate = piece.Certificate.ToCertificate(),
         HeatRule = piece.HeatRule,
         Heat = piece.Heat,
@@ -104,7 +114,4 @@ internal static class NestGroups
             Tail = scale.Read(cut.Tail),
         };
     }
-
-    private static EndCut End(EndCutJson? end) =>
-        end is null ? EndCut.Square : new(Angle.FromDegrees(end.HeightAngle), Angle.FromDegrees(end.WidthAngle));
 }

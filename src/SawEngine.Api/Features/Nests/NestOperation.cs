@@ -30,9 +30,8 @@ public sealed class NestOperation(INester nester, Catalogs catalogs) : Operation
 
     protected override NestResponse Execute(NestRequest request, OperationContext context)
     {
-        var groups = NestGroups.Of(request, catalogs);
-        var nests = groups.Select(group => nester.Solve(group.Problem, request.Effort, context.Cancellation)).ToList();
-        return new NestAnswer(request, catalogs, [.. groups.Zip(nests)]).Write(context);
+        context.Warnings.AddRange(NestWarnings.Of(request));
+        return NestAnswer.Of(request, catalogs, nester, context);
     }
 
     protected override bool IsNothingPlanned(NestResponse response) => response.Status == NestAnswer.Infeasible;

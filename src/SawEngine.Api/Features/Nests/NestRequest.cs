@@ -28,4 +28,7 @@ public record NestRequest : OperationRequest, ITimeLimited
     /// <summary>Seconds after which the best answer so far is taken. Left out, only effort limits the work.</summary>
     [Range(0, Limits.Seconds, MinimumIsExclusive = true)]
     public decimal? TimeLimitSeconds { get; init; }
+
+    /// <summary>Whether values are money; else they are lengths.</summary>
+    internal bool IsCosted => Stock.Any(item => item.Cost is not null);
 }

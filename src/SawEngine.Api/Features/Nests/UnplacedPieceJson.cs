@@ -7,6 +7,9 @@ namespace SawEngine.Api.Features.Nests;
 /// <summary>Pieces that are on no bar.</summary>
 public sealed record UnplacedPieceJson
 {
+    /// <summary>Reason in the evaluation of an edited nest: the pieces are ordered, but the edit left them out.</summary>
+    internal const string NotInLayouts = "not_in_layouts";
+
     /// <summary>The piece.</summary>
     public required string PieceId { get; init; }
 
@@ -17,6 +20,6 @@ public sealed record UnplacedPieceJson
     /// <summary>Why.</summary>
     [KnownValues(
         UnplacedReason.NoStock, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar, UnplacedReason.StockUsedUp,
-        UnplacedReason.NoSingleHeat, UnplacedReason.PieceTooShort, UnplacedReason.NotVerified)]
+        UnplacedReason.NoSingleHeat, UnplacedReason.PieceTooShort, UnplacedReason.NotVerified, NotInLayouts)]
     public required string Reason { get; init; }
 }

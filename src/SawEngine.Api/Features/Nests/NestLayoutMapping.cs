@@ -1,0 +1,39 @@
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
+
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary>Writes bar layouts in the request's unit.</summary>
+/// <param name="scale">The unit.</param>
+/// <param name="isMoney">Whether values are money; else they are lengths.</param>
+internal sealed class NestLayoutMapping(LengthScale scale, bool isMoney)
+{
+    public NestLayoutJson ToJson(string id, NestMaterial material, BarLayout layout) => new()
+    {
+        LayoutId = id,
+        StockId = layout.Stock.StockId,
+        Section = material.Section,
+        Grade = material.Grade,
+        Repeat = layout.Repeat,
+        Heat = layout.Stock.Heat,
+        TrimLength = scale.Write(layout.Trim),
+        KerfLength = scale.Write(layout.KerfTotal),
+        Cuts = [.. layout.Cuts.Select(Cut)],
+        Remainder = new()
+        {
+            Length = scale.Write(layout.Remainder.Length),
+            Kind = WireEnum.Text(layout.Remainder.Kind),
+            Value = scale.WriteMicros(layout.Remainder.ValueMicros, isMoney),
+        },
+    };
+
+    private NestCutJson Cut(Cut cut) => new()
+    {
+        PieceId = cut.Piece.LineId,
+        Start = scale.Write(cut.Start),
+        End = scale.Write(cut.End),
+        StartCut = cut.StartCut.ToJson(),
+        EndCut = cut.EndCut.ToJson(),
+    };
+}
