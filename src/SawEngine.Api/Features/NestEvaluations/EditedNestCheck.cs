@@ -38,12 +38,11 @@ internal sealed class EditedNestCheck(EditedNest nest, EditedMaterials materials
 
     private IEnumerable<FoundViolation> OfLayout(int i)
     {
-        var violations = Verify(nest.Layouts[i].Stated);
-        if (violations.Count == 0)
-            return [];
-        var places = PlacesInLayout(nest.Layouts[i].Booked);
+        var layout = nest.Layouts[i];
+        var violations = Verify(layout.Stated);
+        var places = violations.Count > 0 && layout.IsKnown ? PlacesInLayout(layout.Booked) : [];
         return violations.Select(violation => new FoundViolation(
-            places.TryGetValue(violation, out var cuts) && cuts.TryDequeue(out var cut) ? new(i, cut) : new(i, null, MemberOf(violation.Code, nest.Layouts[i].Json)),
+            places.TryGetValue(violation, out var cuts) && cuts.TryDequeue(out var cut) ? new(i, cut) : new(i, null, MemberOf(violation.Code, layout.Json)),
             violation.Code,
             violation.Detail));
     }

@@ -61,8 +61,8 @@ public sealed class NestEvaluationTests(ServiceHost host)
                 OneStock(",\"section\":\"IPE 200\"")),
             "#/layouts/0/cuts/1", NestRule.Section
         },
-        { Body(Bar(A), OnePiece(",\"certificate\":\"type31\""), OneStock(",\"heat\":\"H1\"")), "#/layouts/0/cuts/0", NestRule.Certificate },
-        { Body(Bar(A), OnePiece(",\"certificate\":\"type31\""), OneStock(",\"certificate\":\"type31\"")), "#/layouts/0/cuts/0", NestRule.LostHeat },
+        { Body(Bar(A), OnePiece(",\"certificate\":\"3.1\""), OneStock(",\"heat\":\"H1\"")), "#/layouts/0/cuts/0", NestRule.Certificate },
+        { Body(Bar(A), OnePiece(",\"certificate\":\"3.1\""), OneStock(",\"certificate\":\"3.1\"")), "#/layouts/0/cuts/0", NestRule.LostHeat },
         { Body(Bar(A), OnePiece(",\"heatRule\":\"named\",\"heat\":\"H2\""), OneStock(",\"heat\":\"H1\"")), "#/layouts/0/cuts/0", NestRule.NamedHeat },
         { Body(Bar(A), OnePiece(",\"heatRule\":\"single\"")), "#/layouts/0/cuts/0", NestRule.HeatUnknown },
         {
@@ -202,6 +202,10 @@ public sealed class NestEvaluationTests(ServiceHost host)
         }
         Assert.True(cuts > 2000 && mitered > 600, $"{cuts} cuts, {mitered} mitered");
     }
+
+    [Fact]
+    public void Reason_of_pieces_left_out_is_documented() =>
+        Assert.Contains("| `not_in_layouts` |", Repository.Read("docs", "reason-codes.md"), StringComparison.Ordinal);
 
     [Fact]
     public async Task Digest_tells_the_order_of_the_cuts_and_not_that_of_the_layouts()
