@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using SawEngine.Api.Features.NestEvaluations;
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Features.Plans;
 
@@ -21,10 +22,31 @@ public sealed class MetricTwinTests(ServiceHost host)
         {
             var random = new Random(seed);
             var isCosted = random.Next(2) == 0;
-            cuts.AddRange(await AssertTwins("/v1/nests", RandomNest.Of(random, isCosted), typeof(NestRequest), typeof(NestResponse), isCosted, seed));
+            cuts.AddRange(CutsOf(await AssertTwins("/v1/nests", RandomNest.Of(random, isCosted), typeof(NestRequest), typeof(NestResponse), isCosted, seed)));
         }
         Assert.True(cuts.Count > 1000);
         Assert.True(cuts.Count(cut => cut["endCut"] is not null) > 300);
+    }
+
+    [Fact]
+    public async Task Edited_nests_are_the_same_in_both_units()
+    {
+        var (clean, codes) = (0, new HashSet<string>());
+        for (var seed = 0; seed < Nests; seed++)
+        {
+            var random = new Random(seed);
+            var request = RandomNest.Of(random, isCosted: true);
+            var nest = await host.Post("/v1/nests", request.ToJsonString(), 200);
+            request["layouts"] = Edited(random, nest["layouts"]!, request["stock"]!.AsArray());
+            var answer = await AssertTwins("/v1/nests/evaluations", request, typeof(NestEvaluationRequest), typeof(NestEvaluationResponse), isCosted: true, seed);
+            var violations = answer["violations"]!.AsArray();
+            Assert.Equal(violations.Count == 0, (bool)answer["isClean"]!);
+            Assert.All(violations, violation => Assert.True(Pointers.Resolves((string)violation!["pointer"]!, Pointers.Read(request.ToJsonString())), $"Seed {seed}: {violation}"));
+            Assert.DoesNotContain(violations, violation => (string?)violation!["pointer"] == "#/layouts");
+            codes.UnionWith(violations.Select(violation => (string)violation!["code"]!));
+            clean += violations.Count == 0 ? 1 : 0;
+        }
+        Assert.True(clean is > 20 and < Nests - 20 && codes.Count > 6, $"{clean} clean; {string.Join(", ", codes)}");
     }
 
     [Fact]
@@ -35,7 +57,7 @@ public sealed class MetricTwinTests(ServiceHost host)
         {
             var random = new Random(seed);
             var isCosted = random.Next(2) == 0;
-            cuts.AddRange(await AssertTwins("/v1/plans", Plan(random, isCosted), typeof(PlanRequest), typeof(PlanResponse), isCosted, seed));
+            cuts.AddRange(CutsOf(await AssertTwins("/v1/plans", Plan(random, isCosted), typeof(PlanRequest), typeof(PlanResponse), isCosted, seed)));
         }
         Assert.True(cuts.Count > 500);
         Assert.True(cuts.Count(cut => cut["endCut"] is not null) > 50);
@@ -64,14 +86,32 @@ public sealed class MetricTwinTests(ServiceHost host)
         }
     }
 
-    /// <summary>The cuts of the answer.</summary>
-    private async Task<IEnumerable<JsonNode>> AssertTwins(string path, JsonObject request, Type asked, Type answered, bool isCosted, int seed)
+    private async Task<JsonObject> AssertTwins(string path, JsonObject request, Type asked, Type answered, bool isCosted, int seed)
     {
         var inches = await host.Post(path, request.ToJsonString(), 200);
         var millimeters = await host.Post(path, MetricTwin.Of(request, asked).ToJsonString(), 200);
         var differences = MetricTwin.Differences(inches, millimeters, answered, isCosted);
         Assert.True(differences.Count == 0, $"Seed {seed}: {string.Join("; ", differences)}");
-        return inches["layouts"]!.AsArray().SelectMany(layout => layout!["cuts"]!.AsArray()).Select(cut => cut!);
+        return inches;
+    }
+
+    private static IEnumerable<JsonNode> CutsOf(JsonObject answer) => answer["layouts"]!.AsArray().SelectMany(layout => layout!["cuts"]!.AsArray()).Select(cut => cut!);
+
+    /// <summary>The layouts with some bars taken from other stock, some pieces moved by up to an inch and some laid behind the one before.</summary>
+    private static JsonNode Edited(Random random, JsonNode layouts, JsonArray stock)
+    {
+        var edited = layouts.DeepClone();
+        foreach (var layout in edited.AsArray().Select(layout => layout!.AsObject()).Where(_ => random.Next(3) > 0))
+        {
+            foreach (var booked in new[] { "trimLength", "kerfLength", "remainder" })
+                layout.Remove(booked);
+            if (random.Next(4) == 0)
+                layout["stockId"] = (string?)stock[random.Next(stock.Count)]!["stockId"];
+            var cut = layout["cuts"]!.AsArray()[random.Next(layout["cuts"]!.AsArray().Count)]!;
+            cut["start"] = random.Next(3) == 0 ? null : Math.Max(0m, (decimal)cut["start"]! + RandomNest.OnGrid(random, -1m, 1m));
+            cut["end"] = null;
+        }
+        return edited;
     }
 
     /// <summary>The day of the example with some of its lines, other lengths, kerfs, tails, trims, remnant rules and capacities, and with or without costs.</summary>
