@@ -1,10 +1,18 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
 using SawEngine.Benchmarks;
+using SawEngine.Benchmarks.Peers;
+using SawEngine.Benchmarks.Quality;
 
-// `latency PATH FILE [CALLS]` and `throughput PATH FILE [SECONDS [CLIENTS]]` measure the service as a caller sees it; anything else goes to the benchmark runner.
+// `quality nesting` measures solution quality, `peers nesting` sets it beside general methods (each by `peer` in a process of its own); `latency PATH FILE [CALLS]` and `throughput PATH FILE [SECONDS [CLIENTS]]` measure the service as a caller sees it; anything else goes to the benchmark runner.
 switch (args)
 {
+    case ["quality", "nesting", ..]:
+        return NestingQuality.Run(args.Skip(2));
+    case ["peers", "nesting", ..]:
+        return await PeerComparison.Run(args.Skip(2));
+    case [PeerProcess.Verb, var name, var seconds]:
+        return PeerProcess.Answer(name, seconds);
     case ["latency", var path, var file, ..]:
         await Latency.Run(path, file, Number(3, 200));
         break;
@@ -15,5 +23,6 @@ switch (args)
         BenchmarkSwitcher.FromAssembly(typeof(PlanBenchmarks).Assembly).Run(args);
         break;
 }
+return 0;
 
 int Number(int place, int usual) => args.Length > place ? int.Parse(args[place], CultureInfo.InvariantCulture) : usual;

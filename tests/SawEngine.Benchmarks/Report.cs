@@ -10,6 +10,14 @@ internal static class Report
 #pragma warning restore RS0030
     }
 
+    /// <summary>What the process is given.</summary>
+    public static Stream StandardInput()
+    {
+#pragma warning disable RS0030 // The runner is given problems on standard input.
+        return Console.OpenStandardInput();
+#pragma warning restore RS0030
+    }
+
     /// <summary>The value below which a share of the values lies.</summary>
     public static double Percentile(IEnumerable<double> values, double share)
     {

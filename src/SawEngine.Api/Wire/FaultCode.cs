@@ -48,6 +48,9 @@ public static class FaultCode
     public const string UnknownSection = "unknown_section";
     public const string HeatRequired = "heat_required";
     public const string HeatNotUsed = "heat_not_used";
+    public const string ZonesOfOneBar = "zones_of_one_bar";
+    public const string ZonesNotAscending = "zones_not_ascending";
+    public const string ClassesNotAscending = "classes_not_ascending";
 
     // Rules of orders, stock, shops and plans (422)
     public const string UnknownGrade = "unknown_grade";

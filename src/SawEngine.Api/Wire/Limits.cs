@@ -24,6 +24,9 @@ public static class Limits
     /// <summary>Most faults reported in one answer.</summary>
     public const int FaultsReported = 100;
 
+    /// <summary>Broken rules listed in one evaluation of a nest; all are counted.</summary>
+    public const int ViolationsReported = 1000;
+
     /// <summary>Most pieces or order lines in a request.</summary>
     public const int Lines = 2_000;
 
@@ -35,6 +38,15 @@ public static class Limits
 
     /// <summary>Most bars of one stock item.</summary>
     public const int StockQuantity = 100_000;
+
+    /// <summary>Most length classes of remnants.</summary>
+    public const int RemnantClasses = 20;
+
+    /// <summary>Most ids that one stock item is reserved for.</summary>
+    public const int ReservedFor = 100;
+
+    /// <summary>Most zones of a bar.</summary>
+    public const int Zones = 50;
 
     /// <summary>Longest length, in either length unit.</summary>
     public const int Length = 1_000_000;

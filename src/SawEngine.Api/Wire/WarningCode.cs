@@ -1,3 +1,5 @@
+using SawEngine.Core.Nesting;
+
 namespace SawEngine.Api.Wire;
 
 /// <summary>Codes of warnings; documented in docs/error-codes.md. An ignored member keeps the code of its fault.</summary>
@@ -5,5 +7,7 @@ public static class WarningCode
 {
     public const string AmbiguousGrade = "ambiguous_grade";
     public const string JobOverdue = "job_overdue";
+    public const string NominalLengthNotPlanned = "nominal_length_not_planned";
+    public const string RemnantLimitReached = RemnantLimit.Reached;
     public const string TrimNotUsed = "trim_not_used";
 }

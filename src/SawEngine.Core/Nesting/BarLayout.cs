@@ -3,7 +3,7 @@ using SawEngine.Core.Stock;
 
 namespace SawEngine.Core.Nesting;
 
-/// <summary>One bar with its ordered cuts, or several equal bars cut alike. <c>Trim + pieces + KerfTotal + Remainder = bar</c>, exactly.</summary>
+/// <summary>One bar with its ordered cuts, or several equal bars cut alike. <c>Trim + pieces + KerfTotal + Remainder = bar</c>, exactly, each piece by its <see cref="Cut.Centerline"/>.</summary>
 public sealed record BarLayout
 {
     /// <summary>The stock item that the bar is of.</summary>
@@ -18,9 +18,15 @@ public sealed record BarLayout
     /// <summary>What is cut off the raw start, kerf included.</summary>
     public required Length Trim { get; init; }
 
-    /// <summary>All that is lost along the bar between and behind the pieces: kerfs, and slices beside miters.</summary>
+    /// <summary>Cost of bringing one bar to another plant, where any of its pieces is for one; in millionths of the objective's unit.</summary>
+    public long TransferCostMicros { get; init; }
+
+    /// <summary>
+    /// All that is lost on the bar's centerline before, between and behind the pieces: kerfs, wedges and slices beside miters, the steps that computed lengths
+    /// are rounded by, and behind a mitered last face what lies between the centerline and the remainder's short side.
+    /// </summary>
     public required Length KerfTotal { get; init; }
 
-    /// <summary>What is left.</summary>
+    /// <summary>What is left, by its short side: what is inclined beyond is of no use before it is cut square.</summary>
     public required Remainder Remainder { get; init; }
 }

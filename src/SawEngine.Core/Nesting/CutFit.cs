@@ -11,10 +11,16 @@ namespace SawEngine.Core.Nesting;
 public static class CutFit
 {
     /// <summary>The lays in which a saw under the rules makes both faces of a line's pieces; all where no saw is given.</summary>
-    public static IReadOnlyList<Lay> LaysOf(OrderLine line, CutRules rules) =>
-        rules.Capacity is { } capacity && line.Section is { } section
-            ? [.. Lay.All.Where(lay => Reaches(lay, section, [EndCut.Square, line.FirstEnd, line.SecondEnd], capacity, rules.MiterRange))]
-            : Lay.All;
+    public static IReadOnlyList<Lay> LaysOf(OrderLine line, CutRules rules) => LaysOf(line, PieceTurn.None, rules);
+
+    /// <summary>The same for pieces that are turned. A turn never leaves a line without lays: it changes hands as another lay does.</summary>
+    public static IReadOnlyList<Lay> LaysOf(OrderLine line, PieceTurn turn, CutRules rules)
+    {
+        if (rules.Capacity is not { } capacity || line.Section is not { } section)
+            return Lay.All;
+        var (_, first, second) = PieceFaces.Of(line, turn);
+        return [.. Lay.All.Where(lay => Reaches(lay, section, [EndCut.Square, first, second], capacity, rules.MiterRange))];
+    }
 
     /// <summary>Why a line's pieces cannot be cut under the rules: a code of <see cref="UnplacedReason"/>; null where they can.</summary>
     public static string? ReasonAgainst(OrderLine line, CutRules rules)

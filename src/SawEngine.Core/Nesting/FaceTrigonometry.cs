@@ -1,5 +1,6 @@
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
 
 namespace SawEngine.Core.Nesting;
 
@@ -13,6 +14,13 @@ internal static class FaceTrigonometry
     /// </summary>
     public static double OffsetAt(EndCut face, double x, double y) =>
         x * Slope(face.WidthAngle.Millidegrees) + y * Slope(face.HeightAngle.Millidegrees);
+
+    /// <summary>How far a face lies along the bar at each corner of a section's bounding box, from its center.</summary>
+    public static double[] OffsetsAtCorners(EndCut face, Section section)
+    {
+        var (x, y) = (section.Width.Nanometers / 2d, section.Height.Nanometers / 2d);
+        return [OffsetAt(face, -x, -y), OffsetAt(face, -x, y), OffsetAt(face, x, -y), OffsetAt(face, x, y)];
+    }
 
     /// <summary>Kerf along the bar: the kerf over the cosine between the bar's axis and the normal of the face.</summary>
     public static double AlongBar(EndCut face, Length kerf)

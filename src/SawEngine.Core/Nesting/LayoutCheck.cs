@@ -39,11 +39,13 @@ internal sealed class LayoutCheck(
         }
         foreach (var cut in layout.Cuts)
             CheckPiece(stock, cut);
+        CheckTransfer(stock);
         CheckStart(stock, layout.Cuts[0]);
         for (var i = 1; i < layout.Cuts.Count; i++)
-            CheckGap(layout.Cuts[i - 1], layout.Cuts[i]);
+            CheckGap(stock, layout.Cuts[i - 1], layout.Cuts[i]);
         CheckEnd(stock, layout.Cuts[^1]);
         CheckRemainder(stock);
+        CheckZones(stock);
         CheckSaw(stock);
         return _violations;
     }
@@ -52,7 +54,7 @@ internal sealed class LayoutCheck(
     {
         decimal total = layout.Trim.Nanometers;
         foreach (var cut in layout.Cuts)
-            total += (decimal)cut.End.Nanometers - cut.Start.Nanometers;
+            total += cut.Centerline.Nanometers;
         total += (decimal)layout.KerfTotal.Nanometers + layout.Remainder.Length.Nanometers;
         if (total != stock.Length.Nanometers)
             Add(NestRule.Conservation, $"{total} nm of {stock.Length.Nanometers} nm booked");
@@ -69,10 +71,17 @@ internal sealed class LayoutCheck(
         }
         if (cut.Start.Nanometers < 0 || cut.End.Nanometers > stock.Length.Nanometers)
             Add(NestRule.OutsideBar, $"{cut.Piece} outside the bar");
-        if (cut.StartCut != line.FirstEnd || cut.EndCut != line.SecondEnd)
-            Add(NestRule.Miter, $"{cut.Piece} with other faces than ordered");
+        CheckTurn(stock, line, cut);
         CheckMaterial(stock, line);
         CheckLength(line, cut);
+    }
+
+    private void CheckTurn(StockItem stock, OrderLine line, Cut cut)
+    {
+        if (TurnedPiece.Of(cut.Turn) is not { } turned || !turned.Keeps(stock.Section))
+            Add(NestRule.Turn, $"{cut.Piece}, turned {cut.Turn}");
+        else if (!turned.Gives(line, cut))
+            Add(NestRule.Miter, $"{cut.Piece} with other faces than ordered");
     }
 
     private void CheckMaterial(StockItem stock, OrderLine line)
@@ -81,6 +90,12 @@ internal sealed class LayoutCheck(
             Add(NestRule.Section, $"{line.Ref}, ordered in {line.Section?.Designation}");
         if (stock.Grade?.Designation != line.Grade?.Designation)
             Add(NestRule.Grade, $"{line.Ref}, ordered in {line.Grade?.Designation}");
+        if (stock.Owner is not null && stock.Owner != line.Owner)
+            Add(NestRule.Owner, $"{line.Ref}, while the bar is owned by {stock.Owner}");
+        if (LiesElsewhere(stock, line) && stock.ForeignPlantCostMicros is null)
+            Add(NestRule.Plant, $"{line.Ref} for {line.Plant}, while the bar is in {stock.Plant}");
+        if (stock.ReservedFor is { } reserved && !reserved.Any(id => id == (line.Ref.OrderId.Length > 0 ? line.Ref.OrderId : line.Ref.LineId)))
+            Add(NestRule.Reserved, $"{line.Ref}, while the bar is reserved for {string.Join(", ", reserved)}");
         if (!Documents(line.Certificate).Contains(stock.Certificate))
             Add(NestRule.Certificate, $"{line.Ref}, ordered with {line.Certificate}");
         if (stock.Heat is null && line.HeatRule != HeatRule.Any)
@@ -89,6 +104,15 @@ internal sealed class LayoutCheck(
             Add(NestRule.LostHeat, $"{line.Ref}, ordered with {line.Certificate}");
         else if (line.HeatRule == HeatRule.Named && stock.Heat != line.Heat)
             Add(NestRule.NamedHeat, $"{line.Ref}, ordered from heat {line.Heat}");
+    }
+
+    private static bool LiesElsewhere(StockItem stock, OrderLine line) => (stock.Plant, line.Plant) is ({ } there, { } needed) && there != needed;
+
+    private void CheckTransfer(StockItem stock)
+    {
+        var cost = layout.Cuts.Any(cut => ordered.TryGetValue(cut.Piece, out var line) && LiesElsewhere(stock, line)) ? stock.ForeignPlantCostMicros ?? 0 : 0;
+        if (layout.TransferCostMicros != cost)
+            Add(NestRule.Transfer, $"{layout.TransferCostMicros} for bringing it to another plant, where that costs {cost}");
     }
 
     /// <summary>The documents that serve an order: EN 10204 types upward from the ordered one; a mill test report serves itself and no order for a type.</summary>
@@ -105,15 +129,23 @@ internal sealed class LayoutCheck(
     {
         var shape = PieceShape.Of(line);
         var booked = (decimal)cut.End.Nanometers - cut.Start.Nanometers;
-        var beyondOrder = booked - line.Length.Nanometers;
-        var overExact = (double)beyondOrder - shape.OverallBeyondOrder;
-        if (shape.IsExact ? beyondOrder != 0 : beyondOrder % (decimal)GridStep != 0 || overExact < -Noise || overExact > GridStep + Noise)
+        var aim = line.Length.Nanometers + decimal.Ceiling(((decimal)line.Tolerance.Plus.Nanometers - line.Tolerance.Minus.Nanometers) / 2m);
+        if (!IsRounded(booked - aim, shape.OverallIsExact, shape.OverallBeyondOrder, GridStep))
             Add(NestRule.PieceLength, $"{cut.Piece} of {booked} nm");
-        var shortSide = line.Length.Nanometers + shape.ShortSideBeyondOrder;
+        if (!IsRounded(cut.Centerline.Nanometers - aim, shape.CenterlineIsExact, shape.CenterlineBeyondOrder, -GridStep))
+            Add(NestRule.PieceLength, $"{cut.Piece} of {cut.Centerline.Nanometers} nm on its centerline");
+        var shortSide = (double)aim + shape.ShortSideBeyondOrder;
         if (shortSide < Math.Max(_rules.ShortestPiece.Nanometers, 0) - Noise)
             Add(NestRule.ShortestPiece, $"{cut.Piece}, {shortSide:0} nm on its short side");
         if (_rules.LongestPiece is { } longest && booked > longest.Nanometers)
             Add(NestRule.LongestPiece, $"{cut.Piece} of {booked} nm");
+    }
+
+    /// <summary>Whether a length is the ordered one itself, or beyond it by the true length on the grid, rounded by one step at most, up or down.</summary>
+    private static bool IsRounded(decimal beyondOrder, bool isExact, double exact, double step)
+    {
+        var rounding = (double)beyondOrder - exact;
+        return isExact ? beyondOrder == 0 : beyondOrder % (decimal)GridStep == 0 && rounding >= Math.Min(step, 0) - Noise && rounding <= Math.Max(step, 0) + Noise;
     }
 
     private void CheckStart(StockItem stock, Cut first)
@@ -127,24 +159,52 @@ internal sealed class LayoutCheck(
             CheckSlice(first.Start.Nanometers - FaceTrigonometry.AlongBar(first.StartCut, _rules.Kerf), $"before {first.Piece}");
     }
 
-    private void CheckGap(Cut before, Cut after)
+    private void CheckGap(StockItem stock, Cut before, Cut after)
     {
-        if (after.Start < before.Start)
-        {
-            Add(NestRule.CutOrder, $"{after.Piece} listed behind {before.Piece}");
-            return;
-        }
-        var gap = (double)((decimal)after.Start.Nanometers - before.End.Nanometers);
         var where = $"between {before.Piece} and {after.Piece}";
-        var kerf = _rules.Kerf.Nanometers;
-        if (gap < 0)
+        if (after.Start < before.Start)
+            Add(NestRule.CutOrder, $"{after.Piece} listed behind {before.Piece}");
+        else if (before.EndCut.IsSquare && after.StartCut.IsSquare)
+            CheckSharedCut((double)((decimal)after.Start.Nanometers - before.End.Nanometers), _rules.Kerf.Nanometers, noise: 0, rounding: 0, where);
+        else
+            CheckMiters(stock, before, after, where);
+    }
+
+    /// <summary>Between two planes the distance along the bar is least, and most, at a corner of the section.</summary>
+    private void CheckMiters(StockItem stock, Cut before, Cut after, string where)
+    {
+        var apart = Apart(stock.Section, before, after);
+        var (least, most) = (apart.Min(), apart.Max());
+        var (kerf, nextKerf) = (FaceTrigonometry.AlongBar(before.EndCut, _rules.Kerf), FaceTrigonometry.AlongBar(after.StartCut, _rules.Kerf));
+        if (most - least <= Noise && Math.Abs(kerf - nextKerf) <= Noise)
+            CheckSharedCut(least, kerf, Noise, 2 * GridStep, where);
+        else if (least < -Noise)
             Add(NestRule.Overlap, $"no material {where}");
-        else if (!before.EndCut.IsSquare || !after.StartCut.IsSquare)
-            CheckSlice(gap - FaceTrigonometry.AlongBar(before.EndCut, _rules.Kerf) - FaceTrigonometry.AlongBar(after.StartCut, _rules.Kerf), where);
-        else if (gap < kerf)
-            Add(NestRule.Kerf, $"{gap:0} nm {where}");
-        else if (gap > 2d * kerf)
-            CheckSlice(gap - 2d * kerf, where);
+        else
+            CheckSlice(least - kerf - nextKerf, where);
+    }
+
+    private static double[] Apart(Section? section, Cut before, Cut after) =>
+        section is null ? [(double)((decimal)after.Start.Nanometers - before.End.Nanometers)] : Distances(section, before, after);
+
+    /// <summary>How far the next piece's face lies behind the face of the piece before it, at each corner.</summary>
+    private static double[] Distances(Section section, Cut before, Cut after)
+    {
+        var (face, nextFace) = (FaceTrigonometry.OffsetsAtCorners(before.EndCut, section), FaceTrigonometry.OffsetsAtCorners(after.StartCut, section));
+        var (last, first) = (face.Max(), nextFace.Min());
+        var gap = (double)((decimal)after.Start.Nanometers - before.End.Nanometers);
+        return [.. face.Zip(nextFace, (end, start) => gap + (start - first) - (end - last))];
+    }
+
+    /// <summary>One kerf serves both faces; with more than two between them it is two cuts and a slice. Kerf and overlap may each be rounded.</summary>
+    private void CheckSharedCut(double apart, double kerf, double noise, double rounding, string where)
+    {
+        if (apart < -noise)
+            Add(NestRule.Overlap, $"no material {where}");
+        else if (apart < kerf - noise)
+            Add(NestRule.Kerf, $"{apart:0} nm {where}");
+        else if (apart > 2 * kerf + noise + rounding)
+            CheckSlice(apart - 2 * kerf, where);
     }
 
     /// <summary>What is left between two cuts, once each has taken its kerf.</summary>
@@ -174,17 +234,45 @@ internal sealed class LayoutCheck(
     private void CheckRemainder(StockItem stock)
     {
         var (length, kind, value) = layout.Remainder;
-        var kept = problem.Remnants is { } rules && length.Nanometers > 0 && length.Nanometers >= rules.KeepFrom.Nanometers;
-        if (kind == RemainderKind.Remnant != kept)
+        // Under a limit, whether a long remainder may be scrap is a matter of the nest.
+        var kept = IsLongEnough(problem, layout) && (kind == RemainderKind.Remnant || problem.Remnants!.MostNew is null);
+        if (kind == RemainderKind.Remnant != (kept || IsKeptForOthers(stock)))
             Add(NestRule.RemainderKind, $"a remainder of {length.Nanometers} nm booked as {kind}");
         var worth = BigInteger.Min(ScrapWorth(stock, length.Nanometers), ShareOfCost(stock, length.Nanometers, 1m));
         if (kept)
-            worth = BigInteger.Max(worth, ShareOfCost(stock, length.Nanometers, problem.Remnants!.ValueFraction));
+            worth = BigInteger.Max(worth, RemnantWorth(problem.Remnants!, stock, length.Nanometers));
         // One millionth is left to the rounding of decimal quotients.
         if (value > worth + 1)
             Add(NestRule.RemainderValueHigh, $"a remainder worth {worth} booked at {value}");
         else if (value < worth - 1)
             Add(NestRule.RemainderValueLow, $"a remainder worth {worth} booked at {value}");
+    }
+
+    /// <summary>Whether a bar has a zone that is kept for another use.</summary>
+    public static bool IsKeptForOthers(StockItem stock) => stock.Zones.Any(zone => zone.Kind == ZoneKind.Reserved);
+
+    private void CheckZones(StockItem stock)
+    {
+        foreach (var zone in stock.Zones)
+        {
+            if (layout.Cuts.Any(cut => cut.Start.Nanometers < zone.To.Nanometers && cut.End.Nanometers > zone.From.Nanometers))
+                Add(NestRule.PieceInZone, $"a piece in the zone from {zone.From}");
+            else if (zone.Kind == ZoneKind.Reserved && (decimal)stock.Length.Nanometers - layout.Remainder.Length.Nanometers > zone.From.Nanometers)
+                Add(NestRule.ReservedZone, $"a cut in the zone from {zone.From}, or before it");
+        }
+    }
+
+    /// <summary>Whether the rules would keep a layout's remainder, were there no limit.</summary>
+    public static bool IsLongEnough(NestProblem problem, BarLayout layout) =>
+        problem.Remnants is { } rules && layout.Remainder.Length.Nanometers > 0 && layout.Remainder.Length.Nanometers >= rules.KeepFrom.Nanometers;
+
+    /// <summary>The best of what it and all shorter remnants are worth, each class looked at where it is worth most: at its end.</summary>
+    private static BigInteger RemnantWorth(RemnantRules rules, StockItem stock, long length)
+    {
+        (long From, decimal Fraction)[] classes = [(rules.KeepFrom.Nanometers, rules.ValueFraction), .. rules.Classes.Select(one => (one.From.Nanometers, one.ValueFraction))];
+        return classes.Zip(classes.Skip(1).Select(next => next.From).Append(long.MaxValue), (one, end) => (one.From, one.Fraction, End: Math.Min(end, length)))
+            .Where((one, i) => i == 0 || one.From <= length)
+            .Max(one => ShareOfCost(stock, one.End, one.Fraction) - rules.HandlingCostMicros);
     }
 
     private static BigInteger ShareOfCost(StockItem stock, long length, decimal fraction)
@@ -207,6 +295,17 @@ internal sealed class LayoutCheck(
     {
         var scale = BigInteger.Pow(10, value.Scale);
         return (new BigInteger(value * (decimal)scale), scale);
+    }
+
+    /// <summary>One pass for each face, less those that two pieces share and those of faces that are the bar's own ends.</summary>
+    public static int Passes(BarLayout layout, Quantities.Length kerf)
+    {
+        var cuts = layout.Cuts;
+        var shared = cuts.Zip(cuts.Skip(1)).Count(pair => pair.First.EndCut == pair.Second.StartCut
+            && Apart(layout.Stock.Section, pair.First, pair.Second).Min() <= FaceTrigonometry.AlongBar(pair.First.EndCut, kerf) + (pair.First.EndCut.IsSquare ? 0 : 2 * GridStep + Noise));
+        var ownEnds = cuts.Count == 0 ? 0
+            : (cuts[0].StartCut.IsSquare && cuts[0].Start.Nanometers <= 0 ? 1 : 0) + (cuts[^1].EndCut.IsSquare && cuts[^1].End >= layout.Stock.Length ? 1 : 0);
+        return 2 * cuts.Count - shared - ownEnds;
     }
 
     private void CheckSaw(StockItem stock)

@@ -1,71 +1,95 @@
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Core.Nesting;
 
 /// <summary>
-/// Lays pieces along a bar under a saw's rules. Between two square faces lies one kerf; beside a miter two cuts are made, each with its own kerf
-/// measured along the bar, and the wedge between them is at least the thinnest slice. The first face of a mitered piece is a cut of its own.
+/// Lays pieces along a bar under a saw's rules. One cut serves two facing ends that are parallel, square or mitered alike. Between other facing ends two cuts are
+/// made, each with its own kerf measured along the bar, and the wedge between them is nowhere thinner, along the bar, than the thinnest slice.
+/// The first face of a mitered piece is a cut of its own.
 /// </summary>
 public static class LayoutPositions
 {
     /// <summary>Where the first piece may start: behind the trim of a raw end, and behind the cut of its own mitered face.</summary>
     public static Length Lead(StockItem stock, EndCut firstFace, CutRules rules)
     {
-        var trim = rules.TrimFor(stock.EndCondition);
+        var trim = CutOff(stock, rules);
         return firstFace.IsSquare ? trim : Length.Max(trim, firstFace.KerfAlongBar(rules.Kerf) + rules.ThinnestSlice);
     }
 
-    /// <summary>What is lost between two faces.</summary>
-    public static Length Between(EndCut face, EndCut nextFace, CutRules rules) =>
-        face.IsSquare && nextFace.IsSquare
-            ? rules.Kerf
-            : face.KerfAlongBar(rules.Kerf) + rules.ThinnestSlice + nextFace.KerfAlongBar(rules.Kerf);
+    /// <summary>What is cut off before anything else: the trim of a raw end, or all before the stretch that pieces are cut from.</summary>
+    private static Length CutOff(StockItem stock, CutRules rules) => Length.Max(rules.TrimFor(stock.EndCondition), BarStretch.Of(stock).From);
 
     /// <summary>
-    /// The farthest point at which the last piece may end. The remainder is at least the tail. Where the saw needs no tail the last kerf may run out of the
-    /// bar's end, and a piece may end with the bar itself only where that end is sawn.
+    /// From the last point of a face to the first point of the next piece's face, along the bar: the kerf where they are parallel, else both kerfs and the
+    /// thinnest slice, less what the faces overlap. Negative where they overlap by more. Never less than the mean of the same between each face and
+    /// its own like. Faces on a bar of no named section are not taken to overlap.
+    /// </summary>
+    public static Length Between(EndCut face, EndCut nextFace, Section? section, CutRules rules)
+    {
+        if (face.IsSquare && nextFace.IsSquare)
+            return rules.Kerf;
+        var cut = face == nextFace
+            ? face.KerfAlongBar(rules.Kerf)
+            : face.KerfAlongBar(rules.Kerf) + rules.ThinnestSlice + nextFace.KerfAlongBar(rules.Kerf);
+        return section is null ? cut : cut - face.OverlapAlongBar(nextFace, section);
+    }
+
+    /// <summary>
+    /// The farthest point at which the last piece may end. The remainder is at least the tail, on its short side: a mitered last face reaches back from
+    /// this point. Where the saw needs no tail the last kerf may run out of the bar's end, and a piece may end with the bar itself only where that end is sawn. No piece reaches
+    /// into a zone (see <see cref="BarStretch"/>).
     /// </summary>
     public static Length LastEnd(StockItem stock, EndCut lastFace, CutRules rules)
     {
         var held = rules.Tail > Length.Zero || !lastFace.IsSquare
             ? stock.Length - lastFace.KerfAlongBar(rules.Kerf) - rules.Tail
             : stock.Length;
-        return Length.Min(held, stock.Length - rules.TrimFor(stock.EndCondition));
+        var stretch = BarStretch.Of(stock);
+        var before = stretch.HoldsKerf ? stretch.To - lastFace.KerfAlongBar(rules.Kerf) : stretch.To;
+        return Length.Min(before, Length.Min(held, stock.Length - rules.TrimFor(stock.EndCondition)));
     }
 
-    /// <summary>The layout of pieces in the given order on one bar; null where they do not fit.</summary>
-    public static BarLayout? Lay(StockItem stock, IReadOnlyList<OrderLine> pieces, CutRules rules, LayoutCost cost)
+    /// <summary>The layout of pieces as ordered, in the given order on one bar; null where they do not fit.</summary>
+    public static BarLayout? Lay(StockItem stock, IReadOnlyList<OrderLine> lines, CutRules rules, LayoutCost cost) =>
+        Lay(stock, [.. lines.Select(line => new PlacedPiece(line))], rules, cost);
+
+    /// <summary>The layout of pieces in their turns, in the given order on one bar; null where they do not fit.</summary>
+    public static BarLayout? Lay(StockItem stock, IReadOnlyList<PlacedPiece> pieces, CutRules rules, LayoutCost cost)
     {
         if (pieces.Count == 0)
             return null;
-        var position = Lead(stock, pieces[0].FirstEnd, rules);
-        var lost = position - rules.TrimFor(stock.EndCondition);
         var cuts = new List<Cut>(pieces.Count);
-        for (var i = 0; i < pieces.Count; i++)
+        var booked = CutOff(stock, rules);
+        foreach (var piece in pieces)
         {
-            if (i > 0)
-            {
-                var gap = Between(pieces[i - 1].SecondEnd, pieces[i].FirstEnd, rules);
-                position += gap;
-                lost += gap;
-            }
-            var end = position + PieceGeometry.Of(pieces[i]).Overall;
-            cuts.Add(new(pieces[i].Ref, position, end, pieces[i].FirstEnd, pieces[i].SecondEnd));
-            position = end;
+            cuts.Add(Next(stock, cuts.Count == 0 ? null : cuts[^1], piece, rules));
+            booked += cuts[^1].Centerline;
         }
-        var lastFace = pieces[^1].SecondEnd;
-        if (position > LastEnd(stock, lastFace, rules))
+        var last = cuts[^1];
+        if (last.End > LastEnd(stock, last.EndCut, rules))
             return null;
-        var lastKerf = Length.Min(lastFace.KerfAlongBar(rules.Kerf), stock.Length - position);
+        var remainder = stock.Length - last.End - Length.Min(last.EndCut.KerfAlongBar(rules.Kerf), stock.Length - last.End);
         return new()
         {
             Stock = stock,
             Cuts = cuts,
-            Trim = rules.TrimFor(stock.EndCondition),
-            KerfTotal = lost + lastKerf,
-            Remainder = cost.RemainderOf(stock, stock.Length - position - lastKerf),
+            Trim = CutOff(stock, rules),
+            TransferCostMicros = LayoutCost.TransferMicros(stock, pieces.Select(piece => piece.Line)),
+            KerfTotal = stock.Length - booked - remainder,
+            Remainder = cost.RemainderOf(stock, remainder),
         };
+    }
+
+    private static Cut Next(StockItem stock, Cut? before, PlacedPiece piece, CutRules rules)
+    {
+        var faces = PieceFaces.Of(piece.Line, piece.Turn);
+        var start = before is null
+            ? Lead(stock, faces.First, rules)
+            : before.End + Between(before.EndCut, faces.First, stock.Section, rules);
+        var geometry = PieceGeometry.Of(piece.Line);
+        return new(piece.Line.Ref, start, start + geometry.Overall, faces.First, faces.Second, piece.Turn, geometry.Centerline);
     }
 }

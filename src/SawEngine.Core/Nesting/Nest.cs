@@ -9,7 +9,7 @@ public sealed record Nest
     /// <summary>What could not be placed, by line; one row a line.</summary>
     public required IReadOnlyList<UnplacedPieces> Unplaced { get; init; }
 
-    /// <summary>Cost of the layouts: stock less value of remainders, in millionths of the objective's unit.</summary>
+    /// <summary>Cost of the layouts (see <see cref="LayoutCost"/>), in millionths of the objective's unit.</summary>
     public required long ValueMicros { get; init; }
 
     /// <summary>No nest that places the same pieces costs less than this.</summary>

@@ -24,6 +24,9 @@ public sealed record NestProblem
     /// <summary>Value of a kilogram of scrap in millionths of the currency; 0 where scrap is not credited.</summary>
     public long ScrapValueMicrosPerKilogram { get; init; }
 
+    /// <summary>Cost of each pass of the blade in millionths of the objective's unit.</summary>
+    public long CostPerCutMicros { get; init; }
+
     /// <summary>Due date by order id, for the order among equal pieces; orders not listed come last.</summary>
     public IReadOnlyDictionary<string, DateTimeOffset> Due { get; init; } = new Dictionary<string, DateTimeOffset>();
 }

@@ -24,7 +24,13 @@ public static class NestRule
     /// <summary>Pieces lie within the bar.</summary>
     public const string OutsideBar = "piece_outside_bar";
 
-    /// <summary>Between two pieces, and before and behind a mitered face, lies at least the kerf of each cut, measured along the bar.</summary>
+    /// <summary>No piece reaches into a defective or reserved zone of its bar.</summary>
+    public const string PieceInZone = "piece_in_zone";
+
+    /// <summary>A reserved zone stays whole, in the remainder.</summary>
+    public const string ReservedZone = "reserved_zone_cut";
+
+    /// <summary>Between two parallel faces lies at least the kerf, between others, and before and behind a mitered one, that of each cut, measured along the bar.</summary>
     public const string Kerf = "kerf_too_small";
 
     /// <summary>No two pieces share material.</summary>
@@ -33,22 +39,25 @@ public static class NestRule
     /// <summary>Cuts are listed in the order in which they lie along the bar.</summary>
     public const string CutOrder = "cuts_out_of_order";
 
-    /// <summary>A piece has the ordered length.</summary>
+    /// <summary>A piece has the ordered length, or the middle of its tolerance.</summary>
     public const string PieceLength = "piece_length_wrong";
 
-    /// <summary>Faces have the ordered angles and hands.</summary>
+    /// <summary>Faces have the ordered angles and hands, as the piece is turned.</summary>
     public const string Miter = "miter_wrong";
+
+    /// <summary>A piece is turned only so that its section lies as before.</summary>
+    public const string Turn = "turn_not_allowed";
 
     /// <summary>No slice or wedge is thinner than the saw's thinnest.</summary>
     public const string Slice = "slice_too_thin";
 
-    /// <summary>The remainder is at least the tail.</summary>
+    /// <summary>The remainder is at least the tail, on its short side.</summary>
     public const string Tail = "tail_too_short";
 
-    /// <summary>The remainder is booked as the one physical piece that is left behind the last kerf.</summary>
+    /// <summary>The remainder is booked as the one physical piece that is left behind the last kerf, by its short side.</summary>
     public const string RemainderLength = "remainder_length_wrong";
 
-    /// <summary>A remainder is a remnant from the shortest kept length up, else scrap.</summary>
+    /// <summary>A remainder is a remnant from the shortest kept length up while remnants may be left, else scrap.</summary>
     public const string RemainderKind = "remainder_kind_wrong";
 
     /// <summary>A remainder is not credited with more than it is worth.</summary>
@@ -57,11 +66,26 @@ public static class NestRule
     /// <summary>A remainder is not credited with less than it is worth.</summary>
     public const string RemainderValueLow = "remainder_value_too_low";
 
+    /// <summary>No more remnants are left than the rules allow.</summary>
+    public const string TooManyRemnants = "too_many_remnants";
+
     /// <summary>A piece is cut from its own section.</summary>
     public const string Section = "wrong_section";
 
     /// <summary>A piece is cut from its own grade and condition.</summary>
     public const string Grade = "wrong_grade";
+
+    /// <summary>A bar that a customer owns serves that customer's lines only.</summary>
+    public const string Owner = "bar_of_other_owner";
+
+    /// <summary>A bar in another plant serves a line only where it is said what bringing it costs.</summary>
+    public const string Plant = "bar_in_other_plant";
+
+    /// <summary>A reserved bar serves only what it is reserved for.</summary>
+    public const string Reserved = "bar_reserved";
+
+    /// <summary>Bringing a bar to another plant is costed where, and only where, a piece is for one.</summary>
+    public const string Transfer = "transfer_cost_wrong";
 
     /// <summary>Bars are of the stock that is offered, unchanged.</summary>
     public const string UnknownStock = "unknown_stock";
@@ -75,7 +99,7 @@ public static class NestRule
     /// <summary>A remnant is single.</summary>
     public const string RemnantUsedTwice = "remnant_used_twice";
 
-    /// <summary>Pieces placed and unplaced are not more than ordered.</summary>
+    /// <summary>Pieces placed and unplaced are not more than ordered; where none is unplaced, not more than ordered and accepted over.</summary>
     public const string TooManyPieces = "too_many_pieces";
 
     /// <summary>Pieces placed and unplaced are not fewer than ordered.</summary>
@@ -114,7 +138,7 @@ public static class NestRule
     /// <summary>A bar is not heavier than the bar feed carries.</summary>
     public const string LoadLimit = "bar_too_heavy";
 
-    /// <summary>The value of a nest is the sum of its bars' costs less the value of their remainders.</summary>
+    /// <summary>The value of a nest is the sum of its bars' costs, of pulling and of cutting them, less the value of their remainders.</summary>
     public const string Value = "value_wrong";
 
     /// <summary>A bound is not above the value.</summary>
@@ -122,6 +146,12 @@ public static class NestRule
 
     /// <summary>Reasons are those of the published list.</summary>
     public const string UnplacedReason = "unplaced_reason_unknown";
+
+    /// <summary>No piece is left while one that is alike in all but its lower priority is placed.</summary>
+    public const string Priority = "priority_inverted";
+
+    /// <summary>Unplaced pieces are accepted where, and only where, they are no more than the line accepts to be under.</summary>
+    public const string UnderQuantity = "under_quantity_wrong";
 
     /// <summary>Unplaced pieces stand in one row a line, each of at least one piece.</summary>
     public const string UnplacedRow = "unplaced_row_wrong";

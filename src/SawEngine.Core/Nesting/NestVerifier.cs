@@ -15,7 +15,9 @@ public static class NestVerifier
         UnplacedReason.NoStock, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar,
         UnplacedReason.StockUsedUp, UnplacedReason.NoSingleHeat, UnplacedReason.NoSawHoldsSection, UnplacedReason.NoSawCutsMiter,
         UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.BarTooHeavy, UnplacedReason.NoBladeCuts,
-        UnplacedReason.NotVerified,
+        UnplacedReason.NotVerified, UnplacedReason.UnderAccepted,
+        UnplacedReason.OtherOwner, UnplacedReason.OtherPlant, UnplacedReason.Reserved,
+        UnplacedReason.HigherPriority,
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>All rules that a nest breaks; empty where it is clean.</summary>
@@ -30,7 +32,9 @@ public static class NestVerifier
         CheckQuantities(problem, nest, violations);
         CheckSingleHeats(problem, offered, nest, violations);
         CheckUnplaced(nest, violations);
-        CheckValue(nest, violations);
+        CheckPriority(problem, nest, violations);
+        CheckRemnants(problem, nest, violations);
+        CheckValue(problem, nest, violations);
         return violations;
     }
 
@@ -64,12 +68,14 @@ public static class NestVerifier
             foreach (var cut in layout.Cuts)
                 counted[cut.Piece] = counted.GetValueOrDefault(cut.Piece) + layout.Repeat;
         }
-        foreach (var row in nest.Unplaced)
-            counted[row.Piece] = counted.GetValueOrDefault(row.Piece) + row.Quantity;
+        var unplaced = nest.Unplaced.ToLookup(row => row.Piece);
         foreach (var line in problem.Lines)
         {
-            var count = counted.GetValueOrDefault(line.Ref);
-            if (count > line.Quantity)
+            var missing = unplaced[line.Ref].Sum(row => (decimal)row.Quantity);
+            var count = counted.GetValueOrDefault(line.Ref) + missing;
+            if (unplaced[line.Ref].Any(row => row.Reason == UnplacedReason.UnderAccepted != (missing > 0 && missing <= line.Under)))
+                violations.Add(new(NestRule.UnderQuantity, $"{missing} pieces of {line.Ref} are unplaced, {line.Under} may be."));
+            if (count > line.Quantity + (unplaced.Contains(line.Ref) ? 0m : line.Over))
                 violations.Add(new(NestRule.TooManyPieces, $"{count} pieces of {line.Ref} are accounted for, {line.Quantity} are ordered."));
             else if (count < line.Quantity)
                 violations.Add(new(NestRule.PiecesMissing, $"{count} pieces of {line.Ref} are accounted for, {line.Quantity} are ordered."));
@@ -106,11 +112,41 @@ public static class NestVerifier
         }
     }
 
-    private static void CheckValue(Nest nest, List<Violation> violations)
+    private static void CheckPriority(NestProblem problem, Nest nest, List<Violation> violations)
+    {
+        var missing = nest.Unplaced.Select(row => row.Piece).ToHashSet();
+        var placed = nest.Layouts.SelectMany(layout => layout.Cuts.Select(cut => cut.Piece)).ToHashSet();
+        var reserved = problem.Stock.SelectMany(item => item.ReservedFor ?? []).ToHashSet(StringComparer.Ordinal);
+        var alike = problem.Lines.Where(line => line.HeatRule == HeatRule.Any && !reserved.Contains(line.Ref.OrderId.Length > 0 ? line.Ref.OrderId : line.Ref.LineId))
+            .GroupBy(line => (line.Section, line.Grade, line.Length, line.Tolerance, line.LengthAt, (line.FirstEnd, line.SecondEnd), (line.Certificate, line.Owner, line.Plant)));
+        foreach (var lines in alike)
+        {
+            var first = lines.Where(line => missing.Contains(line.Ref)).MinBy(line => line.Priority);
+            var last = lines.Where(line => placed.Contains(line.Ref)).MaxBy(line => line.Priority);
+            if (first is not null && last?.Priority > first.Priority)
+                violations.Add(new(NestRule.Priority, $"{first.Ref} is left while {last.Ref} is placed."));
+        }
+    }
+
+    private static void CheckRemnants(NestProblem problem, Nest nest, List<Violation> violations)
+    {
+        if (problem.Remnants?.MostNew is not { } most)
+            return;
+        var kept = nest.Layouts.Sum(layout => layout.Remainder.Kind == RemainderKind.Remnant && !LayoutCheck.IsKeptForOthers(layout.Stock) ? (decimal)layout.Repeat : 0m);
+        if (kept > most)
+            violations.Add(new(NestRule.TooManyRemnants, $"{kept} remnants are left, at most {most} may be."));
+        else if (kept < most && nest.Layouts.Any(layout => layout.Remainder.Kind == RemainderKind.Scrap && LayoutCheck.IsLongEnough(problem, layout)))
+            violations.Add(new(NestRule.RemainderKind, $"A long remainder is booked as scrap, though only {kept} of {most} remnants are left."));
+    }
+
+    private static void CheckValue(NestProblem problem, Nest nest, List<Violation> violations)
     {
         var sum = 0m;
         foreach (var layout in nest.Layouts)
-            sum += ((decimal)layout.Stock.CostMicros - layout.Remainder.ValueMicros) * layout.Repeat;
+        {
+            var cutting = problem.CostPerCutMicros == 0 ? 0m : (decimal)problem.CostPerCutMicros * LayoutCheck.Passes(layout, problem.Rules.Kerf);
+            sum += ((decimal)layout.Stock.CostMicros + layout.Stock.PullCostMicros + layout.TransferCostMicros + cutting - layout.Remainder.ValueMicros) * layout.Repeat;
+        }
         if (sum != nest.ValueMicros)
             violations.Add(new(NestRule.Value, $"The value is {nest.ValueMicros}, the bars cost {sum}."));
         if (nest.BoundMicros > nest.ValueMicros)

@@ -3,7 +3,7 @@ using SawEngine.Core.Stock;
 
 namespace SawEngine.Core.Nesting;
 
-/// <summary>Which stock may serve which order line: section, grade, inspection document and heat.</summary>
+/// <summary>Which stock may serve which order line: section, grade, owner, plant, reservation, inspection document and heat.</summary>
 public static class StockMatch
 {
     /// <summary>Whether section and grade are those ordered.</summary>
@@ -26,7 +26,21 @@ public static class StockMatch
         _ => stock.Heat is not null || line.Certificate == Certificate.None,
     };
 
+    /// <summary>Whether the stock is the shop's own, or that of the line's customer.</summary>
+    public static bool IsOfOwner(OrderLine line, StockItem stock) => stock.Owner is null || string.Equals(stock.Owner, line.Owner, StringComparison.Ordinal);
+
+    /// <summary>Whether the stock lies in the line's plant, as far as both are stated, or may be brought there.</summary>
+    public static bool IsInReach(OrderLine line, StockItem stock) => stock.ForeignPlantCostMicros is not null || !IsForeign(line, stock);
+
+    /// <summary>Whether the stock lies in another plant than the line's.</summary>
+    public static bool IsForeign(OrderLine line, StockItem stock) =>
+        stock.Plant is not null && line.Plant is not null && !string.Equals(stock.Plant, line.Plant, StringComparison.Ordinal);
+
+    /// <summary>Whether the stock is not reserved, or reserved for the line.</summary>
+    public static bool IsFree(OrderLine line, StockItem stock) => stock.ReservedFor is null || stock.ReservedFor.Contains(line.Ref.ReservationId, StringComparer.Ordinal);
+
     /// <summary>Whether a bar of the stock may give a piece of the line.</summary>
     public static bool Serves(OrderLine line, StockItem stock) =>
-        IsOfMaterial(line, stock) && Suffices(line.Certificate, stock.Certificate) && IsOfHeat(line, stock);
+        IsOfMaterial(line, stock) && IsOfOwner(line, stock) && IsInReach(line, stock) && IsFree(line, stock)
+        && Suffices(line.Certificate, stock.Certificate) && IsOfHeat(line, stock);
 }

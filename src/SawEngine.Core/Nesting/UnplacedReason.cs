@@ -6,6 +6,15 @@ public static class UnplacedReason
     /// <summary>No stock of the section and grade is offered.</summary>
     public const string NoStock = "no_stock_of_section_and_grade";
 
+    /// <summary>Stock is there, but all of it is owned by other customers.</summary>
+    public const string OtherOwner = "stock_of_other_owner";
+
+    /// <summary>Stock is there, but all of it lies in other plants, and it is not said what bringing it costs.</summary>
+    public const string OtherPlant = "stock_in_other_plant";
+
+    /// <summary>Stock is there, but all of it is reserved for others.</summary>
+    public const string Reserved = "stock_reserved";
+
     /// <summary>Stock is there, but none with a certificate as high as ordered.</summary>
     public const string NoCertificate = "no_stock_with_certificate";
 
@@ -17,6 +26,12 @@ public static class UnplacedReason
 
     /// <summary>All bars that could give the piece are used up.</summary>
     public const string StockUsedUp = "stock_used_up";
+
+    /// <summary>Bars that could give the piece are used up, some of them by lines of higher priority.</summary>
+    public const string HigherPriority = "stock_used_by_higher_priority";
+
+    /// <summary>Stock is short, but by no more pieces than the line accepts to be under.</summary>
+    public const string UnderAccepted = "under_quantity_accepted";
 
     /// <summary>No one heat has enough stock for all pieces of the line.</summary>
     public const string NoSingleHeat = "no_single_heat_suffices";

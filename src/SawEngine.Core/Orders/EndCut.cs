@@ -1,4 +1,5 @@
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
 
 namespace SawEngine.Core.Orders;
 
@@ -6,7 +7,7 @@ namespace SawEngine.Core.Orders;
 /// One end of a piece: the inclination of its face against the plane square to the bar.
 /// An angle is positive where the face lies farther along the bar, toward the second end, at the top (<paramref name="HeightAngle"/>)
 /// or on the right-hand side looking along the bar from first to second end (<paramref name="WidthAngle"/>).
-/// Two facing ends with equal angles are therefore parallel, and a piece turned end for end keeps its angles.
+/// Two facing ends with equal angles are therefore parallel. How a turn of the piece changes its angles: see <see cref="PieceFaces"/>.
 /// </summary>
 /// <param name="HeightAngle">Angle in the plane of the section's height.</param>
 /// <param name="WidthAngle">Angle in the plane of the section's width.</param>
@@ -27,4 +28,18 @@ public readonly record struct EndCut(Angle HeightAngle, Angle WidthAngle)
     /// <summary>Length that a kerf takes along the bar: kerf × sqrt(1 + tan² a + tan² b), rounded up to the computed grid; the kerf itself where square.</summary>
     public Length KerfAlongBar(Length kerf) =>
         IsSquare ? kerf : Length.RoundUpToGrid(kerf.ApproximateMillimeters * AlongBar);
+
+    /// <summary>How much farther along the bar the last point of the face lies than its first: W |tan w| + H |tan h|, rounded down to the computed grid.</summary>
+    internal Length ExtentAlongBar(Section section) => OverlapAlongBar(this, section);
+
+    /// <summary>
+    /// How far this face and the next piece's face overlap along the bar where they meet in one point of the bounding box: in each plane in which both incline to
+    /// the same hand the extent of the less inclined; rounded down to the computed grid. It is the extent itself where they are parallel (plane geometry).
+    /// </summary>
+    internal Length OverlapAlongBar(EndCut next, Section section) => -Length.RoundUpToGrid(
+        -section.Width.ApproximateMillimeters * SharedSlope(WidthAngle, next.WidthAngle)
+        - section.Height.ApproximateMillimeters * SharedSlope(HeightAngle, next.HeightAngle));
+
+    private static double SharedSlope(Angle angle, Angle next) =>
+        Math.Sign(angle.Millidegrees) == Math.Sign(next.Millidegrees) ? Math.Min(angle.Size.Tangent, next.Size.Tangent) : 0;
 }

@@ -5,17 +5,19 @@ namespace SawEngine.Core.Orders;
 /// <summary>
 /// Lengths of a piece at the points where they matter. With centerline length C, width W, height H and face slopes w1, h1, w2, h2 the edge at (±W/2, ±H/2)
 /// is C ± W/2 (tan w2 − tan w1) ± H/2 (tan h2 − tan h1), and overall is C + W/2 (|tan w1| + |tan w2|) + H/2 (|tan h1| + |tan h2|) (plane geometry).
-/// Computed lengths are rounded to the safe side on <see cref="Length.ComputedGrid"/>: overall up, short side down. The ordered length itself is exact.
+/// Computed lengths are rounded to the safe side on <see cref="Length.ComputedGrid"/>: overall up, short side and centerline down. The length aimed at itself is exact.
 /// </summary>
 /// <param name="Overall">Distance between the two farthest points along the bar: what the piece takes of it.</param>
 /// <param name="ShortSide">Length of the shortest edge of the bounding box: what the saw can hold; negative where the faces cross.</param>
-public readonly record struct PieceGeometry(Length Overall, Length ShortSide)
+/// <param name="Centerline">Length on the center of the bounding box: what the piece takes of the bar where its neighbors share its cuts.</param>
+public readonly record struct PieceGeometry(Length Overall, Length ShortSide, Length Centerline)
 {
     /// <summary>The geometry of a line's pieces; a line without a section has no miters.</summary>
     public static PieceGeometry Of(OrderLine line)
     {
+        var length = line.AimedLength;
         if (line.FirstEnd.IsSquare && line.SecondEnd.IsSquare)
-            return new(line.Length, line.Length);
+            return new(length, length, length);
         var section = line.Section ?? throw new ArgumentException("A mitered piece needs a section.", nameof(line));
         var halfWidth = section.Width.ApproximateMillimeters / 2;
         var halfHeight = section.Height.ApproximateMillimeters / 2;
@@ -31,7 +33,8 @@ public readonly record struct PieceGeometry(Length Overall, Length ShortSide)
             _ => 0d,
         };
         return new(
-            line.LengthAt == LengthAt.Overall ? line.Length : line.Length + Length.RoundUpToGrid(fromOrdered + overallExcess),
-            line.LengthAt == LengthAt.ShortSide ? line.Length : line.Length - Length.RoundUpToGrid(sideExcess - fromOrdered));
+            line.LengthAt == LengthAt.Overall ? length : length + Length.RoundUpToGrid(fromOrdered + overallExcess),
+            line.LengthAt == LengthAt.ShortSide ? length : length - Length.RoundUpToGrid(sideExcess - fromOrdered),
+            line.LengthAt == LengthAt.Centerline ? length : length - Length.RoundUpToGrid(-fromOrdered));
     }
 }

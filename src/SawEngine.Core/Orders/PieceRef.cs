@@ -5,6 +5,9 @@ namespace SawEngine.Core.Orders;
 /// <param name="LineId">The order line, or the piece id where pieces come without orders.</param>
 public readonly record struct PieceRef(string OrderId, string LineId) : IComparable<PieceRef>
 {
+    /// <summary>The id that stock is reserved for: the order's, or the piece's where pieces come without orders.</summary>
+    public string ReservationId => OrderId.Length == 0 ? LineId : OrderId;
+
     /// <summary>Order by order id, then line id, ordinal.</summary>
     public int CompareTo(PieceRef other)
     {

@@ -70,18 +70,19 @@ internal sealed class CostRollUp(PlanProblem problem)
 
     private void AddBar(Saw saw, Blade blade, BarWork bar)
     {
-        var lengths = bar.Layout.Cuts.Select(cut => (decimal)(cut.End - cut.Start).Nanometers).ToList();
-        var material = problem.StockIsCosted ? LargestRemainder.Split(LayoutCost.Micros(bar.Layout), lengths) : new long[lengths.Count];
+        var lengths = bar.Layout.Cuts.Select(cut => (decimal)cut.Centerline.Nanometers).ToList();
+        var material = problem.StockIsCosted ? LargestRemainder.Split(LayoutCost.MaterialMicros(bar.Layout), lengths) : new long[lengths.Count];
         var trims = bar.Passes.Where(pass => pass.Cut.Piece is null).ToList();
         var seconds = bar.Load.Total + bar.RemainderHandling.Total + trims.Sum(pass => pass.Time.Total);
         var bladeCost = trims.Sum(pass => BladeCost(blade, pass));
+        var handling = problem.Rates.HandlingCostPerBar.Amount + (problem.StockIsCosted ? (bar.Layout.Stock.PullCostMicros + bar.Layout.TransferCostMicros) / Million : 0m);
         for (var i = 0; i < lengths.Count; i++)
         {
             var part = lengths[i] / lengths.Sum() * bar.Layout.Repeat;
             var share = Of(bar.Layout.Cuts[i].Piece);
             share.MaterialMicros += material[i];
             share.Blade += bladeCost * part;
-            share.Handling += problem.Rates.HandlingCostPerBar.Amount * part;
+            share.Handling += handling * part;
             AddTime(bar.Layout.Cuts[i].Piece, saw, seconds * part);
         }
     }

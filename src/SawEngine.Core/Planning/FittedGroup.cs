@@ -19,6 +19,13 @@ internal sealed record FittedGroup(CuttingGroup Group, IReadOnlyList<SawSetting>
     ];
 
     /// <summary>
+    /// What each bar costs beside its material: the shop's rate for handling one, and the time of machine and operator to load it and to rack or bin its remainder, on the saw
+    /// where that is least; in millionths. A nest of more bars has to save as much material.
+    /// </summary>
+    public long HandlingMicrosPerBar(ShopRates rates) => Settings.Count == 0 ? 0 : (long)decimal.Floor(1_000_000m * (rates.HandlingCostPerBar.Amount + Settings.Min(setting =>
+        (setting.Saw.Times.LoadSecondsPerBar + setting.Saw.Times.RemainderSecondsPerBar) / 3600m * (setting.Saw.MachineCostPerHour.Amount + rates.LaborCostPerHour.Amount))));
+
+    /// <summary>
     /// One group where the saws that can cut its lines have one in common, else one for each set of saws. Lines that have to lie another way
     /// (a miter in another plane, or beyond the swivel to this side) make groups of their own.
     /// </summary>

@@ -34,7 +34,7 @@ internal sealed class JobStage(PlanProblem problem)
 
     private PreparedBar Prepare(GroupNest nest, BarLayout layout)
     {
-        var pieces = layout.Cuts.Select(cut => lines[cut.Piece]).ToList();
+        var pieces = layout.Cuts.Select(cut => new PlacedPiece(lines[cut.Piece], cut.Turn)).ToList();
         var works = nest.SawClass!.Settings
             .Select(setting => (setting.Saw.SawId, Work: setting.WorkOf(layout, pieces, problem)))
             .Where(onSaw => onSaw.Work is not null)

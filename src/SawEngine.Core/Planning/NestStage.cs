@@ -14,6 +14,8 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
 
     private readonly Dictionary<string, StockItem> offered = problem.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal);
 
+    private readonly Dictionary<(string Section, string Grade), int> remnants = [];
+
     private readonly Dictionary<string, DateTimeOffset> due = problem.Orders.Where(order => order.Due is not null)
         .ToDictionary(order => order.OrderId, order => order.Due!.Value, StringComparer.Ordinal);
 
@@ -23,11 +25,15 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
     {
         if (fitted.Settings.Count == 0)
             return new(fitted.Group, null, [], fitted.Unplaced, 0, 0);
-        var best = Best(SawClass.Candidates(fitted.Settings).Select(sawClass => Nest(fitted.Group, sawClass)).ToList());
+        var handling = problem.StockIsCosted ? fitted.HandlingMicrosPerBar(problem.Rates) : 0;
+        var best = Best(SawClass.Candidates(fitted.Settings).Select(sawClass => Nest(fitted.Group, sawClass, handling)).ToList());
         foreach (var layout in best.Layouts)
             stockLeft[layout.Stock.StockId] -= layout.Repeat;
+        var material = MaterialOf(fitted.Group);
+        remnants[material] = remnants.GetValueOrDefault(material) + (int)RemnantLimit.NewRemnants(best.Layouts);
         return best with
         {
+            HandlingMicrosPerBar = handling,
             Layouts = best.Layouts.Select(layout => layout with { Stock = offered[layout.Stock.StockId] }).ToList(),
             Unplaced = fitted.Unplaced.Concat(best.Unplaced).OrderBy(pieces => pieces.Piece).ToList(),
         };
@@ -41,15 +47,15 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
         return fullest.First(candidate => candidate.ValueMicros <= cheapest + WidestClassMayCostMore * Math.Abs(cheapest));
     }
 
-    private GroupNest Nest(CuttingGroup group, SawClass sawClass)
+    private GroupNest Nest(CuttingGroup group, SawClass sawClass, long handling)
     {
         var fitting = problem.Stock.Where(item => Equals(item.Section, group.Section) && Equals(item.Grade, group.Grade)).ToList();
-        var nestProblem = ProblemOf(group, sawClass, fitting.Select(WhatIsLeft).OfType<StockItem>().ToList());
+        var nestProblem = ProblemOf(group, sawClass, fitting.Select(WhatIsLeft).OfType<StockItem>().Select(item => item with { PullCostMicros = item.PullCostMicros + handling }).ToList());
         var nest = nester.Solve(nestProblem, problem.Effort, cancellation);
         if (NestVerifier.Verify(nestProblem, nest).Count > 0)
             return new(group, sawClass, [], Withheld(group), 0, 0);
         var gone = fitting.Where(item => stockLeft[item.StockId] == 0).ToList();
-        var unplaced = nest.Unplaced.Select(pieces => WouldHaveGiven(gone, pieces.Piece, nestProblem) ? pieces with { Reason = UnplacedReason.StockUsedUp } : pieces).ToList();
+        var unplaced = nest.Unplaced.Select(pieces => !pieces.IsAccepted && WouldHaveGiven(gone, pieces.Piece, nestProblem) ? pieces with { Reason = UnplacedReason.StockUsedUp } : pieces).ToList();
         return new(group, sawClass, nest.Layouts, unplaced, nest.ValueMicros, BoundOver(sawClass, nestProblem, nest), nest.StoppedBy);
     }
 
@@ -58,10 +64,12 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
         Lines = group.Lines,
         Stock = stock,
         Rules = sawClass.Envelope,
-        Remnants = problem.Remnants,
+        Remnants = problem.Remnants is { MostNew: { } most } rules ? rules with { MostNew = most - remnants.GetValueOrDefault(MaterialOf(group)) } : problem.Remnants,
         ScrapValueMicrosPerKilogram = problem.ScrapValueMicrosPerKilogram,
         Due = due,
     };
+
+    private static (string Section, string Grade) MaterialOf(CuttingGroup group) => (group.Section.Designation, group.Grade.Designation);
 
     private StockItem? WhatIsLeft(StockItem item) =>
         stockLeft[item.StockId] switch
@@ -93,10 +101,9 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
             .GroupBy(cut => cut.Piece).ToDictionary(cuts => cuts.Key, cuts => cuts.Sum(cut => cut.Repeat));
         var relaxed = nestProblem with
         {
-            Lines = nestProblem.Lines.Where(line => placed.ContainsKey(line.Ref)).Select(line => line with { Quantity = placed[line.Ref] }).ToList(),
+            Lines = nestProblem.Lines.Where(line => placed.ContainsKey(line.Ref)).Select(line => line with { Quantity = placed[line.Ref], Under = 0, Over = 0 }).ToList(),
             Rules = sawClass.Relaxation,
         };
-        var again = nester.Solve(relaxed, Effort.Quick, cancellation);
-        return again.Unplaced.Count == 0 ? again.BoundMicros : 0;
+        return Math.Min(nester.Bound(relaxed, problem.Effort, cancellation), nest.BoundMicros);
     }
 }

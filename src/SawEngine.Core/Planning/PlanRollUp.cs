@@ -12,6 +12,8 @@ internal sealed class PlanRollUp(
 {
     private readonly Dictionary<string, ScheduledJob> scheduled = schedule.Jobs.ToDictionary(job => job.JobId, StringComparer.Ordinal);
 
+    private LayoutCost CostRules => new(problem.Remnants, problem.ScrapValueMicrosPerKilogram);
+
     public Plan Plan()
     {
         var layouts = jobs.SelectMany(LayoutsOf).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal).ToList();
@@ -33,7 +35,7 @@ internal sealed class PlanRollUp(
                 .OrderBy(layoutsOfStock => layoutsOfStock.Key, StringComparer.Ordinal)
                 .Select(layoutsOfStock => new Claim(layoutsOfStock.Key, layoutsOfStock.Sum(layout => layout.Layout.Repeat)))
                 .ToList(),
-            Warnings = WarningsOf(plannedJobs),
+            Warnings = WarningsOf(plannedJobs, layouts),
             MaterialYield = YieldOf(layouts),
         };
     }
@@ -121,13 +123,16 @@ internal sealed class PlanRollUp(
         return nests.Select(nest =>
         {
             var own = byNest[nest].SelectMany(jobId => byJob[jobId]).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal).ToList();
-            var value = own.Sum(layout => LayoutCost.Micros(layout.Layout));
+            var value = own.Sum(layout => CostRules.Micros(layout.Layout) + nest.HandlingMicrosPerBar * layout.Layout.Repeat);
             return new PlannedNest
             {
                 Section = nest.Group.Section.Designation,
                 Grade = nest.Group.Grade.Designation,
                 LayoutIds = own.Select(layout => layout.LayoutId).ToList(),
-                Status = own.Count == 0 ? NestStatus.Infeasible : nest.UnplacedCount > 0 ? NestStatus.Partial : value <= nest.BoundMicros ? NestStatus.Optimal : NestStatus.Feasible,
+                Status = own.Count == 0 ? NestStatus.Infeasible
+                    : nest.Unplaced.Any(pieces => !pieces.IsAccepted) ? NestStatus.Partial
+                    : nest.Unplaced.Count == 0 && value <= nest.BoundMicros ? NestStatus.Optimal
+                    : NestStatus.Feasible,
                 ValueMicros = value,
                 BoundMicros = Math.Min(nest.BoundMicros, value),
                 StoppedBy = nest.StoppedBy,
@@ -135,26 +140,30 @@ internal sealed class PlanRollUp(
         }).ToList();
     }
 
-    private List<UnplacedPieces> UnplacedOf() =>
-        nests.SelectMany(nest => nest.Unplaced)
+    private List<UnplacedPieces> UnplacedOf()
+    {
+        var lines = problem.Orders.SelectMany(order => order.Lines).ToDictionary(line => line.Ref);
+        return nests.SelectMany(nest => nest.Unplaced)
             .Concat(refused.SelectMany(layout => layout.Cuts.Select(cut => new UnplacedPieces(cut.Piece, layout.Repeat, UnplacedReason.NotVerified))))
             .GroupBy(pieces => pieces.Piece)
-            .Select(pieces => pieces.First() with { Quantity = pieces.Sum(one => one.Quantity) })
+            .Select(pieces => UnplacedPieces.Of(lines[pieces.Key], pieces.Sum(one => one.Quantity), (pieces.FirstOrDefault(one => !one.IsAccepted) ?? pieces.First()).Reason))
             .OrderBy(pieces => pieces.Piece)
             .ToList();
+    }
 
     private static PlanStatus StatusOf(IReadOnlyList<PlannedOrder> orders)
     {
         var lines = orders.SelectMany(order => order.Lines).ToList();
-        return lines.All(line => line.Planned == line.Line.Quantity) ? PlanStatus.Complete
+        return lines.All(line => line.Planned >= line.Line.Quantity - line.Line.Under) ? PlanStatus.Complete
             : lines.All(line => line.Planned == 0) ? PlanStatus.None
             : PlanStatus.Partial;
     }
 
-    private List<Warning> WarningsOf(IReadOnlyList<PlannedJob> plannedJobs) =>
+    private List<Warning> WarningsOf(IReadOnlyList<PlannedJob> plannedJobs, IReadOnlyList<PlannedLayout> layouts) =>
         plannedJobs.SelectMany(job => job.Square.Warnings.Concat(job.Mitered?.Warnings ?? []).DistinctBy(warning => warning.Code)
                 .Select(warning => new Warning(warning.Code, warning.Detail, job.Scheduled.JobId)))
             .Concat(OverdueOrders())
+            .Concat(RemnantsNotKept(layouts))
             .OrderBy(warning => warning.Code, StringComparer.Ordinal).ThenBy(warning => warning.OrderId, StringComparer.Ordinal).ThenBy(warning => warning.JobId, StringComparer.Ordinal)
             .ToList();
 
@@ -162,10 +171,15 @@ internal sealed class PlanRollUp(
         problem.Orders.Where(order => order.Due < problem.PlanStart)
             .Select(order => new Warning("order_overdue", $"Order {order.OrderId} was due before the plan starts.", OrderId: order.OrderId));
 
+    private IEnumerable<Warning> RemnantsNotKept(IReadOnlyList<PlannedLayout> layouts) =>
+        RemnantLimit.NotKept(layouts.Select(layout => layout.Layout), CostRules) is var notKept and > 0
+            ? [new Warning(RemnantLimit.Reached, $"Remainders that are long enough to be kept, but count as scrap because no more remnants may be left: {notKept}.")]
+            : [];
+
     private static decimal YieldOf(IReadOnlyList<PlannedLayout> layouts)
     {
         var used = layouts.Sum(layout => Mass(layout, layout.Layout.Stock.Length) * layout.Layout.Repeat);
-        var kept = layouts.Sum(layout => layout.Layout.Repeat * (layout.Layout.Cuts.Sum(cut => Mass(layout, cut.End - cut.Start))
+        var kept = layouts.Sum(layout => layout.Layout.Repeat * (layout.Layout.Cuts.Sum(cut => Mass(layout, cut.Centerline))
             + (layout.Layout.Remainder.Kind == RemainderKind.Remnant ? Mass(layout, layout.Layout.Remainder.Length) : 0m)));
         return used == 0m ? 0m : kept / used;
 

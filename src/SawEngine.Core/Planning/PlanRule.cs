@@ -21,6 +21,9 @@ public static class PlanRule
     /// <summary>All layouts together use no more of a stock item than there is.</summary>
     public const string StockOverused = "stock_overused";
 
+    /// <summary>No more remnants of a section and grade are left than the rules allow.</summary>
+    public const string TooManyRemnants = "too_many_remnants";
+
     /// <summary>The claims are the stock that the layouts use.</summary>
     public const string ClaimsWrong = "claims_wrong";
 

@@ -17,6 +17,7 @@ public static class PlanVerifier
         CheckPieces(problem, plan, violations);
         CheckLayouts(problem, plan, violations);
         CheckStock(problem, plan, violations);
+        CheckRemnants(problem, plan, violations);
         CheckJobs(problem, plan, violations);
         CheckOrders(problem, plan, violations);
         CheckCosts(problem, plan, violations);
@@ -43,7 +44,8 @@ public static class PlanVerifier
         foreach (var line in problem.Orders.SelectMany(order => order.Lines))
         {
             var onBars = placed.GetValueOrDefault(line.Ref);
-            if (onBars + unplaced[line.Ref].Sum() != line.Quantity || unplaced[line.Ref].Any(quantity => quantity < 1))
+            var over = unplaced.Contains(line.Ref) ? 0 : onBars - line.Quantity;
+            if (onBars + unplaced[line.Ref].Sum() - Math.Clamp(over, 0, line.Over) != line.Quantity || unplaced[line.Ref].Any(quantity => quantity < 1))
                 violations.Add(new(PlanRule.PieceNotAccounted, $"{line.Ref}: {line.Quantity} ordered, {onBars} on bars, {unplaced[line.Ref].Sum()} unplaced."));
         }
         var known = problem.Orders.SelectMany(order => order.Lines).Select(line => line.Ref).ToHashSet();
@@ -126,6 +128,19 @@ public static class PlanVerifier
             violations.Add(new(PlanRule.ClaimsWrong, "The claims are not the stock that the layouts use."));
     }
 
+    private static void CheckRemnants(PlanProblem problem, Plan plan, List<Violation> violations)
+    {
+        if (problem.Remnants?.MostNew is not { } most)
+            return;
+        foreach (var nest in plan.Layouts.Where(layout => layout.Layout.Remainder.Kind == RemainderKind.Remnant && layout.Layout.Stock.Zones.All(zone => zone.Kind != ZoneKind.Reserved))
+            .GroupBy(layout => (layout.Layout.Stock.Section?.Designation, layout.Layout.Stock.Grade?.Designation)))
+        {
+            var left = nest.Sum(layout => (long)layout.Layout.Repeat);
+            if (left > most)
+                violations.Add(new(PlanRule.TooManyRemnants, $"{left} remnants of {nest.Key} are left, at most {most} may be."));
+        }
+    }
+
     private static void CheckJobs(PlanProblem problem, Plan plan, List<Violation> violations)
     {
         var orders = problem.Orders.ToDictionary(order => order.OrderId, StringComparer.Ordinal);
@@ -185,10 +200,11 @@ public static class PlanVerifier
 
     private static void CheckStatus(Plan plan, List<Violation> violations)
     {
-        var ordered = plan.Orders.SelectMany(order => order.Lines).Sum(line => (long)line.Line.Quantity);
-        var planned = plan.Orders.SelectMany(order => order.Lines).Sum(line => (long)line.Planned);
-        var status = planned == ordered ? PlanStatus.Complete : planned == 0 ? PlanStatus.None : PlanStatus.Partial;
+        var lines = plan.Orders.SelectMany(order => order.Lines).ToList();
+        var planned = lines.Sum(line => (long)line.Planned);
+        var isShort = lines.Any(line => line.Line.Quantity - line.Planned > line.Line.Under);
+        var status = !isShort ? PlanStatus.Complete : planned == 0 ? PlanStatus.None : PlanStatus.Partial;
         if (plan.Status != status)
-            violations.Add(new(PlanRule.StatusWrong, $"{planned} of {ordered} pieces are planned."));
+            violations.Add(new(PlanRule.StatusWrong, $"{planned} of {lines.Sum(line => (long)line.Line.Quantity)} pieces are planned."));
     }
 }

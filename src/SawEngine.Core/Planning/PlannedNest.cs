@@ -17,7 +17,7 @@ public sealed record PlannedNest
     /// <summary>What is known of it.</summary>
     public required NestStatus Status { get; init; }
 
-    /// <summary>Cost of the layouts in millionths of the objective's unit, at the positions of the saws that cut them.</summary>
+    /// <summary>Cost of the layouts, handling of the bars included, in millionths of the objective's unit, at the positions of the saws that cut them.</summary>
     public required long ValueMicros { get; init; }
 
     /// <summary>No nest of the same pieces on these saws costs less.</summary>

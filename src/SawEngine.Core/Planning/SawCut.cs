@@ -12,8 +12,8 @@ namespace SawEngine.Core.Planning;
 public sealed record SawCut(PieceRef? Piece, EndCut Face, Length Index, bool FreesPiece)
 {
     /// <summary>
-    /// The passes for one bar in order. A raw start takes a trim cut, unless the first face is mitered and cuts it off itself. Two square faces share one pass;
-    /// beside a miter each face takes its own. A last piece that ends with the bar takes none.
+    /// The passes for one bar in order, where they cross the bar's centerline. A raw start takes a trim cut, unless the first face is mitered and cuts it off
+    /// itself. Two parallel faces share one pass; of others each takes its own. A last piece that ends with the bar takes none.
     /// </summary>
     public static IReadOnlyList<SawCut> Of(BarLayout layout)
     {
@@ -24,13 +24,14 @@ public sealed record SawCut(PieceRef? Piece, EndCut Face, Length Index, bool Fre
         for (var i = 0; i < layout.Cuts.Count; i++)
         {
             var cut = layout.Cuts[i];
-            var facesSquare = cut.StartCut.IsSquare && (i == 0 || layout.Cuts[i - 1].EndCut.IsSquare);
-            if (!facesSquare)
-                Pass(cut.Piece, cut.StartCut, cut.Start, freesPiece: false);
+            if (cut.StartCut != (i == 0 ? EndCut.Square : layout.Cuts[i - 1].EndCut))
+                Pass(cut.Piece, cut.StartCut, cut.Start + HalfExtent(cut.StartCut), freesPiece: false);
             if (cut.End < layout.Stock.Length || !cut.EndCut.IsSquare)
-                Pass(cut.Piece, cut.EndCut, cut.End, freesPiece: true);
+                Pass(cut.Piece, cut.EndCut, cut.End - HalfExtent(cut.EndCut), freesPiece: true);
         }
         return passes;
+
+        Length HalfExtent(EndCut face) => layout.Stock.Section is { } section ? new(face.ExtentAlongBar(section).Nanometers / 2) : Length.Zero;
 
         void Pass(PieceRef? piece, EndCut face, Length at, bool freesPiece)
         {

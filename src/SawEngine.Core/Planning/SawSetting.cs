@@ -23,7 +23,7 @@ internal sealed class SawSetting
         Lay = choice.Lay;
         teethRank = choice.TeethRank;
         Rules = rules;
-        cutting = faces.Zip(choice.Cuts).ToDictionary(pair => pair.First, pair => pair.Second);
+        cutting = faces.Zip(choice.Cuts).DistinctBy(pair => WithoutHand(pair.First)).ToDictionary(pair => WithoutHand(pair.First), pair => pair.Second);
         holds = lines.Select(line => line.Ref).ToHashSet();
     }
 
@@ -65,15 +65,15 @@ internal sealed class SawSetting
         return geometry.Overall > Rules.LongestPiece ? UnplacedReason.PieceTooLong : null;
     }
 
-    /// <summary>Settings of the cut that makes a face.</summary>
-    public CutData CuttingOf(EndCut face) => cutting[face];
+    /// <summary>Settings of the cut that makes a face; a miter to the other hand, of a turned piece, is cut alike.</summary>
+    public CutData CuttingOf(EndCut face) => cutting[WithoutHand(face)];
 
     /// <summary>The layout at the positions of this saw, with its passes and times; null where the verifier does not pass it here.</summary>
-    public BarWork? WorkOf(BarLayout layout, IReadOnlyList<OrderLine> pieces, PlanProblem problem)
+    public BarWork? WorkOf(BarLayout layout, IReadOnlyList<PlacedPiece> pieces, PlanProblem problem)
     {
         var nestProblem = new NestProblem
         {
-            Lines = pieces.DistinctBy(line => line.Ref).ToList(),
+            Lines = pieces.Select(piece => piece.Line).DistinctBy(line => line.Ref).ToList(),
             Stock = [layout.Stock],
             Rules = Rules,
             Remnants = problem.Remnants,
@@ -81,8 +81,11 @@ internal sealed class SawSetting
         };
         if (LayoutPositions.Lay(layout.Stock, pieces, Rules, LayoutCost.Of(nestProblem)) is not { } laid)
             return null;
+        // Under a limit on remnants the nest has said which remainders are kept; a narrower kerf must not make one more.
+        if (problem.Remnants?.MostNew is not null && layout.Remainder.Kind == RemainderKind.Scrap)
+            laid = laid with { Remainder = LayoutCost.Of(nestProblem).ScrapOf(layout.Stock, laid.Remainder.Length) };
         laid = laid with { Repeat = layout.Repeat };
-        return NestVerifier.VerifyLayout(nestProblem, laid).Count == 0 ? Timed(laid) : null;
+        return Reaches(laid) && NestVerifier.VerifyLayout(nestProblem, laid).Count == 0 ? Timed(laid) : null;
     }
 
     /// <summary>Bars of one layout follow one another, so each begins at the angle at which the one before ended.</summary>
@@ -95,6 +98,13 @@ internal sealed class SawSetting
         var endsWithBar = cuts.Count(cut => cut.FreesPiece) < laid.Cuts.Count;
         return new(laid, time.Load, passes, endsWithBar ? time.Remainder with { Unload = Saw.Times.UnloadSecondsPerPiece } : time.Remainder);
     }
+
+    /// <summary>Whether the saw swivels to the faces of turned pieces too, which may have the other hand.</summary>
+    private bool Reaches(BarLayout laid) =>
+        laid.Cuts.Where(cut => cut.Turn != PieceTurn.None).SelectMany(cut => new[] { cut.StartCut, cut.EndCut })
+            .All(face => SawFit.Obstacle(Saw, Lay.Of(Group.Section), Lay.Of(face)) is null);
+
+    private static EndCut WithoutHand(EndCut face) => new(face.HeightAngle.Size, face.WidthAngle.Size);
 
     private Angle SwivelOf(EndCut face) => Lay.Of(face).WidthAngle;
 

@@ -10,12 +10,15 @@ internal sealed class BoundBar
     private readonly StockItem _item;
     private readonly LayoutCost _cost;
     private readonly long _shared;
+    private readonly bool _savesPass;
 
-    private BoundBar(StockItem item, LayoutCost cost, long shared)
+    private BoundBar(StockItem item, LayoutCost cost, long shared, long costMicros, bool savesPass)
     {
+        CostMicros = costMicros;
         _item = item;
         _cost = cost;
         _shared = shared;
+        _savesPass = savesPass;
         IsCredited = cost.RemainderOf(item, item.Length).ValueMicros > 0;
     }
 
@@ -27,25 +30,31 @@ internal sealed class BoundBar
     /// <summary>The smallest size: a bar that is used gives at least one piece.</summary>
     public required long LeastUse { get; init; }
 
-    public long CostMicros => _item.CostMicros;
+    /// <summary>The bar, pulling it, and the least that passes at its ends add to one pass for each piece.</summary>
+    public long CostMicros { get; }
+
+    /// <summary>Whether every bar of the stock costs this, whatever is cut from it.</summary>
+    public bool IsFixed => !IsCredited && !_savesPass;
+
+    /// <summary>What pieces and remainder share: the remainder is no longer than this less the total size taken.</summary>
+    public long Shared => _shared;
 
     /// <summary>Whether any remainder has a value.</summary>
     public bool IsCredited { get; }
 
     public static BoundBar Of(NestModel model, BarStock stock, IReadOnlyList<PieceType> types, LayoutCost cost)
     {
-        // The loss before a mitered first face may lie within the trim, and is then in no piece's way.
-        var trim = Math.Max(0, model.Lead(stock.Class, 0) - types.Max(model.FirstFaceLoss));
-        return new(stock.Item, cost, stock.Length - trim)
+        var costMicros = stock.Item.CostMicros + stock.Item.PullCostMicros + model.LeastEndCutsCost(stock.Item);
+        return new(stock.Item, cost, model.LongestRemainder(stock, types), costMicros, cost.CostPerCutMicros > 0 && model.MayEndWithBar(stock.Item))
         {
             Available = stock.Available,
-            Usable = types.Max(type => model.FarthestKerf(stock, type)) - trim,
+            Usable = model.Usable(stock, types),
             LeastUse = types.Min(model.SizeOf),
         };
     }
 
     /// <summary>The least cost of a bar from which a total size is taken.</summary>
-    public long LeastCost(long use) => _item.CostMicros - ValueOf(use);
+    public long LeastCost(long use) => CostMicros - ValueOf(use);
 
     /// <summary>The least cost per measure of what is taken, over all that may be taken; null where no use has a measure.</summary>
     public decimal? LeastRate(SizeFunction function)
@@ -62,7 +71,7 @@ internal sealed class BoundBar
                 // On a stretch that grows the value is taken unrounded: less than a millionth above the rounded one.
                 var value = ValueOf(use);
                 var rounding = value > 0 && !function.IsFlatAt(use) ? 1 : 0;
-                var rate = ((decimal)_item.CostMicros - value - rounding) / measure;
+                var rate = ((decimal)CostMicros - value - rounding) / measure;
                 if (least is null || rate < least)
                     least = rate;
             }
@@ -72,11 +81,13 @@ internal sealed class BoundBar
 
     private long ValueOf(long use) => _cost.RemainderOf(_item, Length.FromNanometers(Math.Max(0, _shared - use))).ValueMicros;
 
-    /// <summary>Stretches of use on which the remainder's unrounded value falls in a straight line: remnants, scrap, and nothing left.</summary>
+    /// <summary>
+    /// Stretches of use on which the remainder's unrounded value is convex, so that the rate is least at an end: each class of remnants, scrap, and nothing left.
+    /// </summary>
     private IEnumerable<(long From, long To)> Stretches()
     {
         var from = LeastUse;
-        foreach (var last in new[] { _cost.Remnants is { } rules ? _shared - rules.KeepFrom.Nanometers : 0, _shared, Usable })
+        foreach (var last in ClassesFromTheLongest().Append(_shared).Append(Usable))
         {
             var to = Math.Min(last, Usable);
             if (to < from)
@@ -85,4 +96,9 @@ internal sealed class BoundBar
             from = to + 1;
         }
     }
+
+    /// <summary>The most use that leaves a remnant of each class.</summary>
+    private IEnumerable<long> ClassesFromTheLongest() => _cost.Remnants is { } rules
+        ? rules.Classes.Reverse().Select(one => one.From).Append(rules.KeepFrom).Select(from => _shared - from.Nanometers)
+        : [];
 }

@@ -44,6 +44,6 @@ internal static class CheaperStock
         var position = bar.Position - model.Lead(from.Class, firstFace) + model.Lead(to.Class, firstFace);
         if (position > to.Length - model.EndNeed(to.Class, bar.Face) || runs.Exists(run => !model.Serves(stock, model.Types[run.Type])))
             return null;
-        return bar with { Stock = stock, Position = position };
+        return bar with { Stock = stock, Position = position, Transfer = runs.Max(run => model.TransferCost(stock, model.Types[run.Type])) };
     }
 }

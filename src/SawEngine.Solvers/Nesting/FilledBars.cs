@@ -1,7 +1,7 @@
 namespace SawEngine.Solvers.Nesting;
 
-/// <summary>Filled bars, each layout on the cheapest stock that takes it.</summary>
-internal sealed record FilledBars(NestModel Model, IReadOnlyList<OpenBar> Bars, long Pieces, decimal Cost)
+/// <summary>Filled bars, each layout on the cheapest stock that takes it, and the pieces placed by rank, the most urgent first.</summary>
+internal sealed record FilledBars(NestModel Model, IReadOnlyList<OpenBar> Bars, IReadOnlyList<long> Pieces, decimal Cost)
 {
     /// <summary>Null where filling was canceled.</summary>
     public static FilledBars? Of(NestModel model, IReadOnlyList<OpenBar>? filled)
@@ -9,15 +9,25 @@ internal sealed record FilledBars(NestModel Model, IReadOnlyList<OpenBar> Bars, 
         if (filled is null)
             return null;
         var bars = CheaperStock.Move(model, filled);
-        var pieces = 0L;
+        var placed = new long[model.Types.Length];
         foreach (var bar in bars)
         {
             for (var run = bar.Last; run is not null; run = run.Before)
-                pieces += (long)run.Count * bar.Bars;
+                placed[run.Type] += (long)run.Count * bar.Bars;
         }
-        return new(model, bars, pieces, bars.Sum(bar => (decimal)bar.NetCost(model) * bar.Bars));
+        return new(model, bars, model.Ranked(placed), bars.Sum(bar => (decimal)bar.NetCost(model) * bar.Bars));
     }
 
-    /// <summary>More pieces, or as many at less cost.</summary>
-    public bool IsBetterThan(FilledBars? other) => other is null || Pieces > other.Pieces || (Pieces == other.Pieces && Cost < other.Cost);
+    /// <summary>More pieces in the first rank in which the two differ, or as many in all at less cost.</summary>
+    public bool IsBetterThan(FilledBars? other)
+    {
+        if (other is null)
+            return true;
+        foreach (var (pieces, others) in Pieces.Zip(other.Pieces))
+        {
+            if (pieces != others)
+                return pieces > others;
+        }
+        return Cost < other.Cost;
+    }
 }

@@ -11,7 +11,6 @@ internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, I
     private const int MostFunctionsOfAKind = 64;
     // A unit is no smaller a part of the longest bar than this, so that no bound looks at more than a few hundred sizes of a bar.
     private const int MostUnitsPerBar = 64;
-    private const int LargestSumTable = 1_000_000;
 
     /// <summary>No set of bars that holds the pieces costs less.</summary>
     public long Micros()
@@ -27,9 +26,7 @@ internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, I
             }
             bound = Math.Max(bound, CheapestBars(barsNeeded));
         }
-        // Decimal quotients are good to 28 digits; a thousandth of a millionth is far beyond what they lose.
-        var micros = (long)decimal.Ceiling(bound - 0.001m);
-        return bars.Any(bar => bar.IsCredited) ? micros : SmallestSumFrom(micros);
+        return new CostGrid(bars.Select(bar => (bar.CostMicros, bar.IsFixed))).RoundUp((double)bound);
     }
 
     private IEnumerable<SizeFunction> Functions()
@@ -97,27 +94,4 @@ internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, I
     private decimal Measure(SizeFunction function) => sizes.Sum(piece => (decimal)function.Of(piece.Size) * piece.Count);
 
     private static decimal Room(BoundBar bar, SizeFunction function) => (decimal)bar.Available * function.Of(bar.Usable);
-
-    /// <summary>The smallest sum of stock costs that is not below a bound; where the table would be large, the next multiple of their greatest common divisor.</summary>
-    private long SmallestSumFrom(long bound)
-    {
-        var costs = bars.Select(bar => bar.CostMicros).Where(cost => cost > 0).Distinct().ToList();
-        if (bound <= 0 || costs.Count == 0 || bars.Any(bar => bar.CostMicros < 0))
-            return bound;
-        var unit = costs.Aggregate(GreatestCommonDivisor);
-        var units = (bound + unit - 1) / unit;
-        var last = units + costs.Min() / unit;
-        if (last > LargestSumTable / costs.Count)
-            return units * unit;
-        var isSum = new bool[last + 1];
-        isSum[0] = true;
-        foreach (var cost in costs)
-        {
-            for (var sum = cost / unit; sum <= last; sum++)
-                isSum[sum] |= isSum[sum - cost / unit];
-        }
-        return Array.IndexOf(isSum, true, (int)units) * unit;
-    }
-
-    private static long GreatestCommonDivisor(long a, long b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);
 }

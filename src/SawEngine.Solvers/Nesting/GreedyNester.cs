@@ -5,7 +5,7 @@ using SawEngine.Core.Orders;
 namespace SawEngine.Solvers.Nesting;
 
 /// <summary>
-/// Nests by several greedy rules and keeps the best: the most pieces, then the least cost. Every effort is the same. The first rule always runs,
+/// Nests by several greedy rules and keeps the best: the most pieces of each priority, the first before the others, then the least cost. Every effort is the same. The first rule always runs,
 /// so that a canceled search still has an answer.
 /// </summary>
 public sealed class GreedyNester : INester
@@ -19,8 +19,19 @@ public sealed class GreedyNester : INester
     /// <inheritdoc/>
     public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
     {
+        var best = Best(problem, cancellation, out var canceled);
+        var (layouts, placed) = LineAssignment.Of(problem, best.Model, best.Bars);
+        return Answer(problem, layouts, placed, NestBound.Micros(problem, placed), canceled);
+    }
+
+    /// <inheritdoc/>
+    public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) =>
+        NestBound.Micros(problem, problem.Lines.ToDictionary(line => line.Ref, line => line.Quantity));
+
+    internal static FilledBars Best(NestProblem problem, CancellationToken cancellation, out bool canceled)
+    {
         FilledBars? best = null;
-        var canceled = false;
+        canceled = false;
         foreach (var filled in Candidates(problem, cancellation))
         {
             if (filled is not null && filled.IsBetterThan(best))
@@ -29,22 +40,22 @@ public sealed class GreedyNester : INester
             if (canceled)
                 break;
         }
-        var (layouts, placed) = LineAssignment.Of(problem, best!.Model, best.Bars);
-        return Answer(problem, layouts, placed, canceled);
+        return best!;
     }
 
-    private static Nest Answer(NestProblem problem, IReadOnlyList<BarLayout> layouts, IReadOnlyDictionary<PieceRef, int> placed, bool canceled)
+    internal static Nest Answer(NestProblem problem, IReadOnlyList<BarLayout> layouts, IReadOnlyDictionary<PieceRef, int> placed, long bound, bool canceled)
     {
-        var reasons = new UnplacedReasons(problem);
+        var reasons = new UnplacedReasons(problem, layouts);
         var unplaced = problem.Lines.OrderBy(line => line.Ref)
             .Select(line => (Line: line, Quantity: line.Quantity - placed.GetValueOrDefault(line.Ref)))
             .Where(left => left.Quantity > 0)
-            .Select(left => new UnplacedPieces(left.Line.Ref, left.Quantity, reasons.Of(left.Line)))
+            .Select(left => UnplacedPieces.Of(left.Line, left.Quantity, reasons.Of(left.Line)))
             .ToList();
-        var value = layouts.Sum(LayoutCost.Micros);
-        var bound = NestBound.Micros(problem, placed);
+        var cost = LayoutCost.Of(problem);
+        layouts = RemnantLimit.Apply(layouts, cost);
+        var value = layouts.Sum(cost.Micros);
         // Where bars ran out, more pieces might have been placed: a bound on the cost of those that were proves nothing about that.
-        var proved = value == bound && !unplaced.Exists(row => row.Reason is UnplacedReason.StockUsedUp or UnplacedReason.NoSingleHeat);
+        var proved = value == bound && !unplaced.Exists(row => row.Reason is UnplacedReason.StockUsedUp or UnplacedReason.NoSingleHeat or UnplacedReason.HigherPriority or UnplacedReason.UnderAccepted);
         return new()
         {
             Layouts = layouts,
@@ -73,6 +84,19 @@ public sealed class GreedyNester : INester
             yield return FilledBars.Of(roomy, BestFit.Fill(roomy, ScarcestFirst(roomy), StockOrder.CheapestFirst(roomy), cancellation));
             yield return FilledBars.Of(roomy, BarFill.Fill(roomy, StockOrder.CheapestFirst(roomy), StockOrder.LeastMillCostPerLength(roomy), ref work, cancellation));
         }
+        if (problem.Lines.Select(line => line.Priority).Distinct().Skip(1).Any() || problem.Due.Values.Distinct().Skip(1).Any())
+        {
+            var ranked = ModelOf(problem, roomiest: false, byPriority: true);
+            var mostUrgentFirst = Enumerable.Range(0, ranked.Types.Length).OrderBy(type => ranked.UrgencyOf(ranked.Types[type])).ToList();
+            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.CheapestFirst(ranked), cancellation));
+            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.ShortestRemnantFirst(ranked), cancellation));
+        }
+        if (problem.Stock.Any(item => item.ForeignPlantCostMicros is not null))
+        {
+            var local = ModelOf(problem, roomiest: false, fromOwnPlant: true);
+            yield return FilledBars.Of(local, BestFit.Fill(local, Enumerable.Range(0, local.Types.Length), StockOrder.CheapestFirst(local), cancellation));
+            yield return FilledBars.Of(local, BarFill.Fill(local, StockOrder.CheapestFirst(local), FillLimits[1] * StockOrder.LeastMillCostPerLength(local), ref work, cancellation));
+        }
         foreach (var limit in FillLimits)
         {
             foreach (var order in new[] { cheapest, StockOrder.RemnantsLast(model) })
@@ -84,10 +108,10 @@ public sealed class GreedyNester : INester
         }
     }
 
-    private static NestModel ModelOf(NestProblem problem, bool roomiest)
+    private static NestModel ModelOf(NestProblem problem, bool roomiest, bool fromOwnPlant = false, bool byPriority = false)
     {
         var heats = new HeatChoice(problem).Choose(roomiest);
-        return NestModel.Of(problem, line => line.HeatRule == HeatRule.Single && !heats.ContainsKey(line.Ref) ? 0 : line.Quantity, heats);
+        return NestModel.Of(problem, line => line.HeatRule == HeatRule.Single && !heats.ContainsKey(line.Ref) ? 0 : line.Quantity, heats, fromOwnPlant, byPriority);
     }
 
     /// <summary>Types that little stock serves come first, the longest of them before the others.</summary>

@@ -6,6 +6,7 @@ namespace SawEngine.Solvers.Nesting;
 /// <summary>Chooses the heat of each single-heat line before anything is nested; large lines choose first and reserve whole bars.</summary>
 internal sealed class HeatChoice(NestProblem problem)
 {
+    private readonly StockAccess _access = new(problem);
     private readonly Dictionary<object, List<(string Heat, List<int> Stock)>> _heats = [];
 
     /// <summary>
@@ -54,7 +55,7 @@ internal sealed class HeatChoice(NestProblem problem)
     /// <summary>The heats that may serve a line, ordinal, each with its stock from the least cost per length up.</summary>
     private List<(string Heat, List<int> Stock)> HeatsFor(OrderLine line)
     {
-        var key = (line.Section, line.Grade, line.Certificate);
+        var key = (line.Section, line.Grade, line.Certificate, _access.Of(line));
         if (!_heats.TryGetValue(key, out var heats))
         {
             heats = [.. Enumerable.Range(0, problem.Stock.Count)

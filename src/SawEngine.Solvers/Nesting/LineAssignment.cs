@@ -21,11 +21,11 @@ internal sealed class LineAssignment
         _problem = problem;
         _model = model;
         _waiting = [.. model.Types.Select(type => new Queue<(OrderLine, int)>(type.Lines))];
-        _heads = [.. _waiting.Select(queue => queue.Dequeue())];
+        _heads = [.. _waiting.Select(queue => queue.TryDequeue(out var head) ? head : default)];
     }
 
     /// <summary>The layouts by stock id, then in the order in which they were found, and the number of pieces placed of each line.</summary>
-    public static (IReadOnlyList<BarLayout> Layouts, IReadOnlyDictionary<PieceRef, int> Placed) Of(NestProblem problem, NestModel model, IEnumerable<OpenBar> bars)
+    public static (IReadOnlyList<BarLayout> Layouts, Dictionary<PieceRef, int> Placed) Of(NestProblem problem, NestModel model, IEnumerable<OpenBar> bars)
     {
         var assignment = new LineAssignment(problem, model);
         foreach (var bar in bars)

@@ -14,38 +14,17 @@ public static class NestBound
     {
         var model = NestModel.Of(problem, line => placed.GetValueOrDefault(line.Ref), new Dictionary<PieceRef, string>());
         var cost = LayoutCost.Of(problem);
-        var bound = 0L;
-        foreach (var (types, stock) in Parts(model))
-        {
-            var sizes = types.GroupBy(model.SizeOf).OrderBy(alike => alike.Key)
-                .Select(alike => (alike.Key, alike.Sum(type => (long)type.Demand))).ToList();
-            var bars = stock.Select(item => BoundBar.Of(model, item, types, cost)).Where(bar => bar.Usable >= bar.LeastUse).ToList();
-            if (bars.Count > 0)
-                bound += new FluidBound(sizes, bars).Micros();
-        }
-        return bound;
+        // One pass of the blade for each piece; what the ends of a bar add to that is in the cost of the bars.
+        return model.Parts().Sum(part => Micros(model, part.Types, part.Stock, cost)) + cost.CostPerCutMicros * model.Pieces;
     }
 
-    /// <summary>Types and stock that are linked by who may serve whom.</summary>
-    private static IEnumerable<(List<PieceType> Types, List<BarStock> Stock)> Parts(NestModel model)
+    /// <summary>The bound of one part.</summary>
+    internal static long Micros(NestModel model, IEnumerable<int> partTypes, IEnumerable<int> partStock, LayoutCost cost)
     {
-        var needs = model.Types.Select(type => type.Need).Distinct().Order().ToList();
-        var partOf = needs.ToDictionary(need => need, need => need);
-        for (var stock = 0; stock < model.Stock.Length; stock++)
-        {
-            var linked = needs.Where(need => model.NeedServed(need, stock)).Select(need => partOf[need]).ToHashSet();
-            if (linked.Count < 2)
-                continue;
-            var part = linked.Min();
-            foreach (var need in needs.Where(need => linked.Contains(partOf[need])))
-                partOf[need] = part;
-        }
-        foreach (var part in needs.GroupBy(need => partOf[need]))
-        {
-            var members = part.ToHashSet();
-            yield return (
-                [.. model.Types.Where(type => members.Contains(type.Need))],
-                [.. model.Stock.Where((_, stock) => part.Any(need => model.NeedServed(need, stock)))]);
-        }
+        var types = partTypes.Select(type => model.Types[type]).ToList();
+        var sizes = types.GroupBy(model.SizeOf).OrderBy(alike => alike.Key)
+            .Select(alike => (alike.Key, alike.Sum(type => (long)type.Demand))).ToList();
+        var bars = partStock.Select(item => BoundBar.Of(model, model.Stock[item], types, cost)).Where(bar => bar.Usable >= bar.LeastUse).ToList();
+        return bars.Count > 0 ? new FluidBound(sizes, bars).Micros() : 0;
     }
 }

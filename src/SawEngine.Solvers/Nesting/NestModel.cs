@@ -1,6 +1,7 @@
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Solvers.Nesting;
@@ -15,9 +16,12 @@ internal sealed class NestModel
     public const int AnyLay = 0b1111;
 
     private const int GapTableFaces = 128;
+    private const int BehindPriorities = 1_000_000;
 
-    private readonly List<EndCut> _faces = [EndCut.Square];
+    private readonly List<Face> _faces = [Face.Square];
     private readonly List<bool[]> _serves = [];
+    private readonly string?[] _plants;
+    private readonly NestProblem _problem;
     private readonly CutRules _rules;
     private readonly LayoutCost _cost;
     private readonly long[,] _gaps;
@@ -25,31 +29,44 @@ internal sealed class NestModel
     private readonly long[][] _ends;
     private readonly long[] _kerfs;
 
-    private NestModel(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats)
+    private NestModel(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant, bool byPriority)
     {
+        _problem = problem;
+        IsRestricted = fromOwnPlant || chosenHeats.Count > 0;
         _rules = problem.Rules;
         _cost = LayoutCost.Of(problem);
-        var (types, needs) = Group(problem, quantityOf, chosenHeats);
+        var (types, needs) = Group(problem, quantityOf, chosenHeats, fromOwnPlant, byPriority);
         Types = [.. types.OrderByDescending(type => type.Overall).ThenBy(type => type.FirstFace).ThenBy(type => type.SecondFace).ThenBy(type => type.Need)];
         Pieces = Types.Sum(type => type.Demand);
         var (stock, classes) = Classify(problem, needs);
         Stock = [.. stock];
+        _plants = [.. needs.Select(need => need.Line.Plant)];
         foreach (var need in needs)
             _serves.Add([.. classes.Select(need.IsServedBy)]);
-        _kerfs = [.. _faces.Select(face => face.KerfAlongBar(_rules.Kerf).Nanometers)];
-        _leads = PerEndCondition(classes, (item, face) => LayoutPositions.Lead(item, face, _rules));
-        _ends = PerEndCondition(classes, (item, face) => item.Length - LayoutPositions.LastEnd(item, face, _rules));
+        _kerfs = [.. _faces.Select(face => face.Cut.KerfAlongBar(_rules.Kerf).Nanometers)];
+        _leads = PerEndCondition(classes, (item, face) => LayoutPositions.Lead(item, face.Cut, _rules));
+        _ends = PerEndCondition(classes, (item, face) => item.Length - LayoutPositions.LastEnd(item, face.Cut, _rules));
         var tabled = Math.Min(_faces.Count, GapTableFaces);
         _gaps = new long[tabled, tabled];
         for (var i = 0; i < tabled; i++)
         {
             for (var j = 0; j < tabled; j++)
-                _gaps[i, j] = LayoutPositions.Between(_faces[i], _faces[j], _rules).Nanometers;
+                _gaps[i, j] = Between(_faces[i], _faces[j]);
         }
     }
 
+    private NestModel(NestModel model, PieceType[] types)
+    {
+        (_faces, _serves, _rules, _cost, _gaps, _leads, _ends, _kerfs) = (model._faces, model._serves, model._rules, model._cost, model._gaps, model._leads, model._ends, model._kerfs);
+        (_problem, _plants, IsRestricted, Stock, Types) = (model._problem, model._plants, model.IsRestricted, model.Stock, types);
+        Pieces = types.Sum(type => type.Demand);
+    }
+
+    /// <summary>Whether heats were chosen, or plants left out, that a nest might do without.</summary>
+    public bool IsRestricted { get; }
+
     /// <summary>The types, longest first.</summary>
-    public PieceType[] Types { get; }
+    public PieceType[] Types { get; private init; }
 
     /// <summary>Stock that serves at least one type, by id.</summary>
     public BarStock[] Stock { get; }
@@ -57,12 +74,39 @@ internal sealed class NestModel
     /// <summary>All pieces wanted.</summary>
     public int Pieces { get; }
 
+    /// <summary>How many of each type's pieces are in each rank of priority, then of priority and promise, first to last.</summary>
+    public IReadOnlyList<long> Ranked(IReadOnlyList<long> placed)
+    {
+        var ranks = new SortedDictionary<(int, DateTimeOffset?), long>();
+        foreach (var line in _problem.Lines)
+            (ranks[OfPriority(line)], ranks[OfPromise(line)]) = (0, 0);
+        for (var index = 0; index < Types.Length; index++)
+        {
+            var left = placed[index];
+            foreach (var (line, quantity) in Types[index].Lines)
+            {
+                var taken = Math.Min(left, quantity);
+                left -= taken;
+                ranks[OfPriority(line)] += taken;
+                ranks[OfPromise(line)] += taken;
+            }
+        }
+        return [.. ranks.Values];
+
+        static (int, DateTimeOffset?) OfPriority(OrderLine line) => (line.Priority, null);
+
+        (int, DateTimeOffset?) OfPromise(OrderLine line) => (BehindPriorities + line.Priority, DueOf(_problem, line));
+    }
+
     /// <summary>
     /// The model of some of a problem's pieces. Single-heat lines without a chosen heat may be served from any known one.
-    /// Lines that no saw under the rules can cut are left out, and bars that are too heavy.
+    /// Lines that no saw under the rules can cut are left out, and bars that are too heavy; where so asked, bars in another plant too.
     /// </summary>
-    public static NestModel Of(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats) =>
-        new(problem, quantityOf, chosenHeats);
+    public static NestModel Of(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant = false, bool byPriority = false) =>
+        new(problem, quantityOf, chosenHeats, fromOwnPlant, byPriority);
+
+    /// <summary>The same model for fewer pieces of each line; types keep their indexes, even where none of their pieces is left.</summary>
+    public NestModel For(IReadOnlyDictionary<PieceRef, int> quantities) => new(this, [.. Types.Select(type => type.For(quantities))]);
 
     public bool Serves(int stock, PieceType type) => _serves[type.Need][Stock[stock].Class];
 
@@ -70,38 +114,81 @@ internal sealed class NestModel
 
     public bool ClassServes(int stockClass, PieceType type) => _serves[type.Need][stockClass];
 
+    /// <summary>What bringing a bar to the plant of a type's pieces costs, be they its only ones.</summary>
+    public long TransferCost(int stock, PieceType type) =>
+        Stock[stock].Item is { Plant: { } there, ForeignPlantCostMicros: { } cost } && _plants[type.Need] is { } needed && there != needed ? cost : 0;
+
     /// <summary>Whether a bar that may lie in some ways may take a piece too: it lies one way for all its cuts.</summary>
     public static bool Joins(int lays, PieceType type) => (lays & type.Lays) != 0;
 
     public long Gap(int face, int nextFace) =>
         face < GapTableFaces && nextFace < GapTableFaces
             ? _gaps[face, nextFace]
-            : LayoutPositions.Between(_faces[face], _faces[nextFace], _rules).Nanometers;
+            : Between(_faces[face], _faces[nextFace]);
 
     public long Lead(int stockClass, int face) => _leads[stockClass][face];
 
     /// <summary>What must stay behind the last piece's end.</summary>
     public long EndNeed(int stockClass, int face) => _ends[stockClass][face];
 
-    /// <summary>What a bar costs whose last piece ends at a position.</summary>
+    /// <summary>
+    /// What a bar costs whose last piece ends at a position. One pass of the blade for each piece is left out of account: all nests of the same pieces take these.
+    /// </summary>
     public long NetCost(BarStock stock, long end, int lastFace)
     {
         var remainder = stock.Length - end - Math.Min(_kerfs[lastFace], stock.Length - end);
-        return LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, Length.FromNanometers(remainder)));
+        return LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, Length.FromNanometers(remainder))) + EndCutsCost(stock, stock.Length - end, lastFace);
     }
 
     /// <summary>A bar of the stock never costs less than this, whatever is left of it.</summary>
-    public long LeastCost(BarStock stock) => LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, stock.Item.Length));
+    public long LeastCost(BarStock stock) => LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, stock.Item.Length)) + LeastEndCutsCost(stock.Item);
 
-    /// <summary>What the first face of a type takes of the bar before it, beyond the kerf of a square cut.</summary>
-    public long FirstFaceLoss(PieceType type) => Gap(0, type.FirstFace) - _kerfs[0];
+    /// <summary>The least that passes of the blade at a bar's two ends add to one pass for each piece.</summary>
+    public long LeastEndCutsCost(StockItem item) =>
+        _cost.CostPerCutMicros * ((LayoutPositions.Lead(item, EndCut.Square, _rules) > Length.Zero ? 1 : 0) - (MayEndWithBar(item) ? 1 : 0));
 
-    /// <summary>The least that a piece of a type takes of a bar: its length, the kerf behind it and the loss before its first face.</summary>
-    public long SizeOf(PieceType type) => type.Overall + _kerfs[type.SecondFace] + FirstFaceLoss(type);
+    /// <summary>Whether a last piece may end with the bar itself, without a pass behind it.</summary>
+    public bool MayEndWithBar(StockItem item) => LayoutPositions.LastEnd(item, EndCut.Square, _rules) >= item.Length;
 
-    /// <summary>Where the kerf behind the last piece can end at most, a kerf that runs out of the bar included.</summary>
-    public long FarthestKerf(BarStock stock, PieceType lastType) =>
-        stock.Length - EndNeed(stock.Class, lastType.SecondFace) + _kerfs[lastType.SecondFace];
+    private long EndCutsCost(BarStock stock, long behind, int lastFace) => _cost.CostPerCutMicros == 0
+        ? 0
+        : _cost.CostPerCutMicros * ((Lead(stock.Class, 0) > 0 ? 1 : 0) + CutCount.Behind(Length.FromNanometers(behind), lastFace != 0) - 1);
+
+    /// <summary>
+    /// The least that a piece of a type takes of a bar, however it is turned: its length, and on each side half of the gap to a parallel face, which with its
+    /// overlap may be less than none. The gap between two faces is never less than the mean of their gaps to parallel ones.
+    /// </summary>
+    public long SizeOf(PieceType type) => Half(2 * type.Overall + GapToLike(type.FirstFace) + GapToLike(type.SecondFace));
+
+    /// <summary>
+    /// The largest sum of sizes on a bar: from before the half gap of its first face, which the lead covers, to behind that of its last. Each face of a type may
+    /// come first or last.
+    /// </summary>
+    public long Usable(BarStock stock, IReadOnlyList<PieceType> types) =>
+        Half(FacesOf(types).Max(face => 2 * (stock.Length - EndNeed(stock.Class, face)) + GapToLike(face)) - Before(stock, types));
+
+    /// <summary>The most that a piece of a type takes of a bar, whichever of some pieces follows it.</summary>
+    public long SafeSizeOf(PieceType type, IReadOnlyList<PieceType> followers) => type.Overall + followers.Max(next => Gap(type.SecondFace, next.FirstFace));
+
+    /// <summary>Pieces of some types whose safe sizes add up to no more than this fit on a bar in any order.</summary>
+    public long SafeRoom(BarStock stock, IReadOnlyList<PieceType> types) =>
+        types.Min(last => stock.Length - EndNeed(stock.Class, last.SecondFace) + SafeSizeOf(last, types) - last.Overall)
+        - types.Max(first => Lead(stock.Class, first.FirstFace));
+
+    /// <summary>The longest remainder that a bar could have beside a sum of sizes, were that sum nothing.</summary>
+    public long LongestRemainder(BarStock stock, IReadOnlyList<PieceType> types) =>
+        Half(2 * stock.Length - Before(stock, types) - FacesOf(types).Min(face => 2 * _kerfs[face] - GapToLike(face)));
+
+    /// <summary>Twice the least that lies before the half gap of the first face on a bar.</summary>
+    private long Before(BarStock stock, IReadOnlyList<PieceType> types) =>
+        FacesOf(types).Min(face => 2 * Lead(stock.Class, face) - GapToLike(face));
+
+    private static IEnumerable<int> FacesOf(IReadOnlyList<PieceType> types) => types.SelectMany(type => new[] { type.FirstFace, type.SecondFace });
+
+    private long GapToLike(int face) => Gap(face, face);
+
+    /// <summary>Half of a length, down.</summary>
+    private static long Half(long length) => length >> 1;
 
     /// <summary>How many pieces of a type fit behind a position, and 0 where none does.</summary>
     public long Fitting(BarStock stock, long position, int lastFace, PieceType type, bool isEmpty)
@@ -118,52 +205,92 @@ internal sealed class NestModel
         return position + first + count * type.Overall + (count - 1) * Gap(type.SecondFace, type.FirstFace);
     }
 
-    /// <summary>A length by class and face that depends on the class only through the condition of its ends.</summary>
-    private long[][] PerEndCondition(List<StockItem> classes, Func<StockItem, EndCut, Length> length)
+    /// <summary>Indexes of types and stock that are linked by who may serve whom, in their order.</summary>
+    public IEnumerable<(List<int> Types, List<int> Stock)> Parts()
     {
-        var rows = new Dictionary<EndCondition, long[]>();
+        var needs = Types.Where(type => type.Demand > 0).Select(type => type.Need).Distinct().Order().ToList();
+        var partOf = needs.ToDictionary(need => need, need => need);
+        for (var stock = 0; stock < Stock.Length; stock++)
+        {
+            var linked = needs.Where(need => NeedServed(need, stock)).Select(need => partOf[need]).ToHashSet();
+            if (linked.Count < 2)
+                continue;
+            var part = linked.Min();
+            foreach (var need in needs.Where(need => linked.Contains(partOf[need])))
+                partOf[need] = part;
+        }
+        foreach (var part in needs.GroupBy(need => partOf[need]))
+        {
+            var members = part.ToHashSet();
+            yield return (
+                [.. Enumerable.Range(0, Types.Length).Where(type => Types[type].Demand > 0 && members.Contains(Types[type].Need))],
+                [.. Enumerable.Range(0, Stock.Length).Where(stock => part.Any(need => NeedServed(need, stock)))]);
+        }
+    }
+
+    /// <summary>Faces of two sections never meet on a bar; a square one is a face of all.</summary>
+    private long Between(Face face, Face next) => LayoutPositions.Between(face.Cut, next.Cut, face.Section ?? next.Section, _rules).Nanometers;
+
+    /// <summary>A length by class and face that depends on the class only through the condition of its ends, and on a bar with zones.</summary>
+    private long[][] PerEndCondition(List<StockItem> classes, Func<StockItem, Face, Length> length)
+    {
+        var rows = new Dictionary<(EndCondition, string), long[]>();
         foreach (var item in classes)
-            rows.TryAdd(item.EndCondition, [.. _faces.Select(face => length(item, face).Nanometers)]);
-        return [.. classes.Select(item => rows[item.EndCondition])];
+            rows.TryAdd((item.EndCondition, ZonedId(item)), [.. _faces.Select(face => length(item, face).Nanometers)]);
+        return [.. classes.Select(item => rows[(item.EndCondition, ZonedId(item))])];
     }
 
     private (List<PieceType> Types, List<PieceNeed> Needs) Group(
-        NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats)
+        NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant, bool byPriority)
     {
         var needs = new List<PieceNeed>();
         var needIndex = new Dictionary<object, int>();
-        var faceIndex = new Dictionary<EndCut, int> { [EndCut.Square] = 0 };
-        var types = new Dictionary<(long, int, int, int), PieceType>();
+        var faceIndex = new Dictionary<Face, int> { [Face.Square] = 0 };
+        var types = new Dictionary<(long, int, int, int, object?), PieceType>();
+        var access = new StockAccess(problem);
         foreach (var line in ByUrgency(problem))
         {
             var quantity = quantityOf(line);
             if (quantity == 0 || CutFit.ReasonAgainst(line, _rules) is not null)
                 continue;
-            var need = new PieceNeed(line, chosenHeats.GetValueOrDefault(line.Ref));
-            var needed = IndexOf(needIndex, NeedKey(need), needs, need);
-            var (first, second) = (IndexOf(faceIndex, line.FirstEnd, _faces, line.FirstEnd), IndexOf(faceIndex, line.SecondEnd, _faces, line.SecondEnd));
+            var need = new PieceNeed(line, chosenHeats.GetValueOrDefault(line.Ref), fromOwnPlant);
+            var needed = IndexOf(needIndex, NeedKey(need, access), needs, need);
+            var (first, second) = (FaceIndex(line.FirstEnd, line.Section), FaceIndex(line.SecondEnd, line.Section));
             var overall = PieceGeometry.Of(line).Overall.Nanometers;
-            if (!types.TryGetValue((overall, first, second, needed), out var type))
+            object? urgency = byPriority ? (line.Priority, DueOf(problem, line)) : null;
+            if (!types.TryGetValue((overall, first, second, needed, urgency), out var type))
             {
                 type = new() { Overall = overall, FirstFace = first, SecondFace = second, Lays = LaysOf(line), Need = needed };
-                types.Add((overall, first, second, needed), type);
+                types.Add((overall, first, second, needed, urgency), type);
             }
             type.Lines.Add((line, quantity));
             type.Demand += quantity;
         }
         return ([.. types.Values], needs);
+
+        int FaceIndex(EndCut cut, Section? section)
+        {
+            var face = new Face(cut, cut.IsSquare ? null : section);
+            return IndexOf(faceIndex, face, _faces, face);
+        }
     }
 
     private int LaysOf(OrderLine line) => CutFit.LaysOf(line, _rules).Sum(lay => 1 << lay.QuarterTurns);
 
     private static IEnumerable<OrderLine> ByUrgency(NestProblem problem) =>
-        problem.Lines.OrderBy(line => problem.Due.TryGetValue(line.Ref.OrderId, out var due) ? due : DateTimeOffset.MaxValue).ThenBy(line => line.Ref);
+        problem.Lines.OrderBy(line => line.Priority).ThenBy(line => DueOf(problem, line)).ThenBy(line => line.Ref);
 
-    private static object NeedKey(PieceNeed need)
+    /// <summary>Where a type's most urgent line stands among all.</summary>
+    public (int Priority, DateTimeOffset Due) UrgencyOf(PieceType type) => (type.Lines[0].Line.Priority, DueOf(_problem, type.Lines[0].Line));
+
+    private static DateTimeOffset DueOf(NestProblem problem, OrderLine line) =>
+        problem.Due.TryGetValue(line.Ref.OrderId, out var due) ? due : DateTimeOffset.MaxValue;
+
+    private static object NeedKey(PieceNeed need, StockAccess access)
     {
         var rule = need.Line.HeatRule == HeatRule.Any ? HeatRule.Any : HeatRule.Single;
         var heat = need.Line.HeatRule == HeatRule.Named ? need.Line.Heat : need.ChosenHeat;
-        return (need.Line.Section, need.Line.Grade, need.Line.Certificate, rule, heat);
+        return (need.Line.Section, need.Line.Grade, need.Line.Certificate, rule, heat, access.Of(need.Line));
     }
 
     private (List<BarStock> Stock, List<StockItem> Classes) Classify(NestProblem problem, List<PieceNeed> needs)
@@ -178,11 +305,20 @@ internal sealed class NestModel
             if (available <= 0 || !CutFit.Carries(item, _rules) || !needs.Exists(need => need.IsServedBy(item)))
                 continue;
             var heat = item.Heat is not null && namedHeats.Contains(item.Heat) ? item.Heat : null;
-            var key = (item.Section, item.Grade, item.Certificate, item.Heat is null, heat, item.EndCondition);
+            var key = (item.Section, item.Grade, item.Certificate, item.Heat is null, heat, item.EndCondition, item.Owner, item.Plant, item.ForeignPlantCostMicros is null, ZonedId(item), item.ReservedFor is null ? null : string.Join('\n', item.ReservedFor));
             var usable = LayoutPositions.LastEnd(item, EndCut.Square, _rules) - LayoutPositions.Lead(item, EndCut.Square, _rules) + _rules.Kerf;
             stock.Add(new(item, IndexOf(classIndex, key, classes, item), available, usable.Nanometers));
         }
         return (stock, classes);
+    }
+
+    /// <summary>Empty, but for a bar with zones, whose ends are like no other's.</summary>
+    private static string ZonedId(StockItem item) => item.Zones.Count == 0 ? "" : item.StockId;
+
+    /// <summary>A face and the section that it goes through; a square face is alike in all.</summary>
+    private readonly record struct Face(EndCut Cut, Section? Section)
+    {
+        public static Face Square => default;
     }
 
     private static int IndexOf<TKey, TValue>(Dictionary<TKey, int> index, TKey key, List<TValue> values, TValue value)

@@ -22,4 +22,18 @@ internal sealed class PieceType
     public List<(OrderLine Line, int Quantity)> Lines { get; } = [];
 
     public int Demand { get; set; }
+
+    /// <summary>The same type with fewer pieces of each line.</summary>
+    public PieceType For(IReadOnlyDictionary<PieceRef, int> quantities)
+    {
+        var type = new PieceType { Overall = Overall, FirstFace = FirstFace, SecondFace = SecondFace, Lays = Lays, Need = Need };
+        foreach (var (line, quantity) in Lines.Select(one => (one.Line, Math.Min(one.Quantity, quantities.GetValueOrDefault(one.Line.Ref)))))
+        {
+            if (quantity == 0)
+                continue;
+            type.Lines.Add((line, quantity));
+            type.Demand += quantity;
+        }
+        return type;
+    }
 }

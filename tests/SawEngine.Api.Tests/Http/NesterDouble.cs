@@ -15,4 +15,6 @@ internal sealed class NesterDouble(Action<CancellationToken> work) : INester
             work(cancellation);
         return new() { Layouts = [], Unplaced = [], ValueMicros = 0, BoundMicros = 0, StoppedBy = StoppedBy.Proof };
     }
+
+    public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) => 0;
 }

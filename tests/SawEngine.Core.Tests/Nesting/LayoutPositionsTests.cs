@@ -77,7 +77,8 @@ public class LayoutPositionsTests
     public void Beam_with_a_30_degree_miter_at_its_end_adds_up()
     {
         // 10 + 6 × 1480 + 6 × 1.6 = 8899.6; + 2350 = 11249.6. The kerf along the bar is 1.6 / cos 30° = 1.84752, on the grid of 0.0127: 146 steps, 1.8542.
-        // Left: 12000 - 11249.6 - 1.8542 = 748.5458.
+        // Left: 12000 - 11249.6 - 1.8542 = 748.5458. The centerline of the mitered piece is 50 tan 30° = 28.8675 shorter, on the grid 28.8798: 2321.1202.
+        // Lost on it: 12000 - 10 - 6 × 1480 - 2321.1202 - 748.5458 = 40.334: six kerfs, the last kerf, and 28.8798 beside the remainder's short side.
         var beam = Rectangle.Of("IPE 200", 100, 200, 2848);
         var rules = new CutRules { Kerf = Mm(1.6m), Tail = Mm(120), Trim = new Dictionary<EndCondition, Length> { [EndCondition.Sheared] = Mm(10) } };
         var bar = Bar("IPE200-12M", 12000, 1) with { EndCondition = EndCondition.Sheared, Section = beam };
@@ -88,7 +89,7 @@ public class LayoutPositionsTests
 
         Assert.Equal(Mm(8899.6m), layout.Cuts[6].Start);
         Assert.Equal(Mm(11249.6m), layout.Cuts[6].End);
-        Assert.Equal(Mm(11.4542m), layout.KerfTotal);
+        Assert.Equal(Mm(40.334m), layout.KerfTotal);
         Assert.Equal(Mm(748.5458m), layout.Remainder.Length);
         AssertClean(bar, rules, layout);
     }
@@ -114,7 +115,8 @@ public class LayoutPositionsTests
     public void Remnant_with_a_mitered_first_end_pays_for_the_cut_of_that_end()
     {
         // 1.6 / cos 45° = 2.26274, on the grid 179 steps: 2.2733; with the thinnest slice of 2 the piece starts at 4.2733 and ends at 1004.2733.
-        // + 1.6 = 1005.8733, + 500 = 1505.8733, + 1.6 = 1507.4733. Left: 3000 - 1507.4733 = 1492.5267. Lost: 4.2733 + 1.6 + 1.6 = 7.4733.
+        // + 1.6 = 1005.8733, + 500 = 1505.8733, + 1.6 = 1507.4733. Left: 3000 - 1507.4733 = 1492.5267. Lost: 4.2733 + 1.6 + 1.6 = 7.4733,
+        // and on the centerline 50 tan 45° = 50 more, on the grid 3938 steps, 50.0126.
         var flat = Rectangle.Of("Flat 100x20", 100, 20, 2000);
         var rules = new CutRules { Kerf = Mm(1.6m), Tail = Mm(50), ThinnestSlice = Mm(2) };
         var remnant = Bar("RM-1", 3000, 1) with { Kind = StockKind.Remnant, Section = flat };
@@ -124,7 +126,7 @@ public class LayoutPositionsTests
 
         Assert.Equal(Mm(4.2733m), layout.Cuts[0].Start);
         Assert.Equal(Mm(1005.8733m), layout.Cuts[1].Start);
-        Assert.Equal(Mm(7.4733m), layout.KerfTotal);
+        Assert.Equal(Mm(57.4859m), layout.KerfTotal);
         Assert.Equal(Mm(1492.5267m), layout.Remainder.Length);
         AssertClean(remnant, rules, layout);
     }
@@ -135,8 +137,8 @@ public class LayoutPositionsTests
         // Two kerfs of 1.8542 (30°, kerf 1.6) and a slice of 2: 5.7084 between the faces.
         var rules = new CutRules { Kerf = Mm(1.6m), ThinnestSlice = Mm(2) };
 
-        Assert.Equal(Mm(5.7084m), LayoutPositions.Between(WidthMiter(30), WidthMiter(-30), rules));
-        Assert.Equal(Mm(1.6m), LayoutPositions.Between(EndCut.Square, EndCut.Square, rules));
+        Assert.Equal(Mm(5.7084m), LayoutPositions.Between(WidthMiter(30), WidthMiter(-30), Rectangle.Of("IPE 200", 100, 200, 2848), rules));
+        Assert.Equal(Mm(1.6m), LayoutPositions.Between(EndCut.Square, EndCut.Square, null, rules));
     }
 
     private static void AssertClean(StockItem stock, CutRules rules, BarLayout layout)
@@ -151,5 +153,25 @@ public class LayoutPositionsTests
             SecondEnd = cuts.First().EndCut,
         }).ToList();
         Assert.Empty(NestVerifier.VerifyLayout(new() { Lines = lines, Stock = [stock], Rules = rules }, layout));
+    }
+
+    [Theory]
+    // Two pieces of 1000 with a kerf of 2: from 0 to 2002 and a kerf behind.
+    [InlineData(2002, 3000, ZoneKind.Defective, 0)]
+    [InlineData(2001, 2600, ZoneKind.Defective, 2600)]
+    [InlineData(2001, 3500, ZoneKind.Defective, null)]
+    [InlineData(2004, 3000, ZoneKind.Reserved, 0)]
+    [InlineData(2003, 2004, ZoneKind.Reserved, null)]
+    [InlineData(0, 500, ZoneKind.Reserved, null)]
+    public void Bar_with_a_zone_is_used_before_it_or_behind_it_and_a_reserved_one_stays_whole(int from, int to, ZoneKind kind, int? start)
+    {
+        var bar = Bar("B", 5000, 1) with { Zones = [new(Mm(from), Mm(to), kind)] };
+        var pieces = new[] { Line("10", 1000, 2), Line("10", 1000, 2) };
+
+        var layout = LayoutPositions.Lay(bar, pieces, new() { Kerf = Mm(2) }, NoCredit);
+
+        Assert.Equal(start is null ? null : Mm(start.Value), layout?.Cuts[0].Start);
+        Assert.Equal(start is null ? null : Mm(start.Value), layout?.Trim);
+        Assert.Equal(start is null ? null : Mm(5000 - 2004 - start.Value), layout?.Remainder.Length);
     }
 }

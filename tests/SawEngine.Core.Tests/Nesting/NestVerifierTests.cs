@@ -1,7 +1,9 @@
 using SawEngine.Core.Grades;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
+using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
 using SawEngine.Core.Stock;
 using static SawEngine.Core.Tests.Nesting.Some;
 
@@ -22,6 +24,8 @@ public class NestVerifierTests
     private static readonly OrderLine Named = Beamed("SO-2", "10", 900, 2) with { HeatRule = HeatRule.Named, Heat = "H1" };
     private static readonly OrderLine Plain = Beamed("SO-2", "20", 700, 4);
     private static readonly OrderLine Centered = Beamed("SO-2", "30", 1000, 1) with { LengthAt = LengthAt.Centerline, FirstEnd = WidthMiter(30), SecondEnd = WidthMiter(30) };
+    private static readonly OrderLine Steeper = Centered with { FirstEnd = WidthMiter(45) };
+    private static readonly OrderLine Reversed = Centered with { FirstEnd = WidthMiter(-30) };
     private static readonly OrderLine TooLong = Beamed("SO-3", "10", 5900, 2);
 
     private static readonly StockItem Bars = Beam12("BAR", 2, "H1", Certificate.Type31);
@@ -47,34 +51,72 @@ public class NestVerifierTests
         ["The first piece starts on the raw end"] = (NestRule.RawStart, c => c.Layout(Beams, l => Shift(l with { Trim = Mm(0) }, Mm(-10)))),
         ["A piece ends within the trim of the raw far end"] = (NestRule.RawEnd, c => AtTheFarEnd(c.Rules(r => r with { Tail = Mm(0) }), Mm(5))),
         ["The first piece starts before the bar"] = (NestRule.OutsideBar, c => c.Layout(Remnant, l => Shift(l, Mm(-1)))),
+        ["A piece has a bit of a defective zone"] = (NestRule.PieceInZone, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(Mm(1000), Mm(1001), ZoneKind.Defective)] })),
+        ["A piece is cut from a reserved zone"] = (NestRule.PieceInZone, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(Mm(1000), Mm(5230), ZoneKind.Reserved)] })
+            .Layout(Remnant, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Remnant } })),
+        ["The last kerf runs into a reserved zone"] = (NestRule.ReservedZone, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(c.Nest.Layouts[Remnant].Cuts[^1].End + Mm(0.1m), Mm(5230), ZoneKind.Reserved)] })
+            .Layout(Remnant, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Remnant } })),
+        ["What holds a reserved zone is booked as scrap"] = (NestRule.RemainderKind, c => c.Stock(Offcut.StockId, item => item with { Zones = [new(Mm(5000), Mm(5230), ZoneKind.Reserved)] })),
         ["A kerf is half a millimeter short"] = (NestRule.Kerf, c => c.Cut(Beams, 1, Mm(-0.5m))),
         ["Two pieces overlap"] = (NestRule.Overlap, c => c.Cut(Beams, 1, Mm(-10))),
         ["Two cuts are listed in the wrong order"] = (NestRule.CutOrder, c => c.Layout(Beams, l => l with { Cuts = [l.Cuts[0], l.Cuts[2], l.Cuts[1], .. l.Cuts.Skip(3)] })),
         ["A piece is a millimeter short"] = (NestRule.PieceLength, c => c.Layout(Beams, l => Lengthen(l, 1, Mm(-1)))),
         ["A square piece is a nanometer long"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 5, Nm(1)))),
+        ["A piece is cut to its ordered length, not to the middle of its tolerance"] = (NestRule.PieceLength, c => c.Line(Plain.Ref, line => line with { Tolerance = new(Mm(1), Mm(0)) })),
         ["A mitered piece is off the grid"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 6, Nm(100)))),
+        ["A mitered piece is booked a grid step too long"] = (NestRule.PieceLength, c => c.Layout(Beams, l => l with { Cuts = [.. l.Cuts.Take(6), l.Cuts[6] with { Centerline = l.Cuts[6].Centerline + Nm(12_700) }], KerfTotal = l.KerfTotal - Nm(12_700) })),
         ["A mitered piece is a grid step short"] = (NestRule.PieceLength, c => c.Layout(Mixed, l => Lengthen(l, 6, Nm(-12_700)))),
         ["A miter has the wrong hand"] = (NestRule.Miter, c => c.Face(Beams, 6, WidthMiter(-30))),
+        ["A turned piece has its faces as ordered"] = (NestRule.Miter, c => c.Layout(Beams, l => l with { Cuts = [.. l.Cuts.Take(6), l.Cuts[6] with { Turn = PieceTurn.EndForEnd }] })),
+        ["A turned piece has its faces in another turn"] = (NestRule.Miter, c => c.Layout(Remnant, l => l with { Cuts = [l.Cuts[0], l.Cuts[1] with { Turn = PieceTurn.EndForEndOver }] })),
+        ["A turn is none"] = (NestRule.Turn, c => c.Layout(Mixed, l => l with { Cuts = [l.Cuts[0] with { Turn = (PieceTurn)9 }, .. l.Cuts.Skip(1)] })),
+        ["A piece of an angle is turned"] = (NestRule.Turn, c => c.Turned(Shapes.EqualAngle, PieceTurn.EndForEnd)),
+        ["A piece of a channel is turned over"] = (NestRule.Turn, c => c.Turned(Shapes.Channel, PieceTurn.Over)),
+        ["A piece of a channel is turned with its open side to the left"] = (NestRule.Turn, c => c.Turned(Shapes.Channel, PieceTurn.EndForEnd)),
+        ["A piece of a tee is turned with its flange below"] = (NestRule.Turn, c => c.Turned(Shapes.Tee, PieceTurn.EndForEndOver)),
         ["A miter is a tenth of a degree off"] = (NestRule.Miter, c => c.Face(Beams, 6, WidthMiter(29.9m))),
         ["The wedge between two pieces is too thin"] = (NestRule.Slice, c => c.Layout(Remnant, l => l with { Cuts = [l.Cuts[0], Moved(l.Cuts[1], Mm(-1))], KerfTotal = l.KerfTotal - Mm(1), Remainder = Left(l, Mm(1)) })),
+        ["A shared miter has half its kerf"] = (NestRule.Kerf, c => c.Add(Pair(Centered, Centered), Lost, l => Apart(l, Mm(-0.9m)), EndCondition.Sheared)),
+        ["Two pieces overlap across a shared miter"] = (NestRule.Overlap, c => c.Add(Pair(Centered, Centered), Lost, l => Apart(l, Mm(-2)), EndCondition.Sheared)),
+        ["The slice between two parallel miters is too thin"] = (NestRule.Slice, c => c.Add(Pair(Centered, Centered), Lost, l => Apart(l, Mm(5)), EndCondition.Sheared)),
+        ["The wedge between two unlike miters is too thin"] = (NestRule.Slice, c => c.Add(Pair(Centered, Steeper), Lost, l => Apart(l, Mm(-0.1m)), EndCondition.Sheared)),
+        ["A kerf is missing between two unlike miters"] = (NestRule.Kerf, c => c.Add(Pair(Centered, Steeper), Lost, l => Apart(l, Mm(-8)), EndCondition.Sheared)),
+        ["Two unlike miters overlap at one corner"] = (NestRule.Overlap, c => c.Add(Pair(Centered, Steeper), Lost, l => Apart(l, Mm(-12)), EndCondition.Sheared)),
+        ["One cut is to serve two unlike miters"] = (NestRule.Overlap, c => c.Add(Pair(Centered, Reversed), Lost, l => Apart(l, Mm(-57.73m - 8.85m)), EndCondition.Sheared)),
         ["The slice between two square cuts is too thin"] = (NestRule.Slice, c => c.Layout(Mixed, l => l with { Cuts = [l.Cuts[0], .. l.Cuts.Skip(1).Select(cut => Moved(cut, Mm(2)))], KerfTotal = l.KerfTotal + Mm(2), Remainder = Left(l, Mm(-2)) })),
         ["The slice before a mitered first face is too thin"] = (NestRule.Slice, c => c.Add(Centered with { Ref = new("SO-4", "10") }, Lost, l => Shift(l, Mm(-7)), EndCondition.Sawn)),
         ["The kerf before a mitered first face lies outside the bar"] = (NestRule.Kerf, c => c.Add(Centered with { Ref = new("SO-4", "10") }, Lost, l => Shift(l, Mm(-8)), EndCondition.Sawn)),
         ["The tail is a millimeter short"] = (NestRule.Tail, c => c.Rules(r => r with { Tail = c.Nest.Layouts[Remnant].Remainder.Length + Mm(1) })),
         ["A millimeter of the remainder is booked as kerf"] = (NestRule.RemainderLength, c => c.Layout(Beams, l => l with { KerfTotal = l.KerfTotal + Mm(1), Remainder = Left(l, Mm(-1)) })),
+        ["A remainder is booked by its centerline"] = (NestRule.RemainderLength, c => c.Layout(Beams, l => l with { KerfTotal = l.KerfTotal - Mm(28.8671m), Remainder = Left(l, Mm(28.8671m)) })),
         ["A remnant is booked as scrap"] = (NestRule.RemainderKind, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Scrap } })),
         ["Scrap is booked as a remnant"] = (NestRule.RemainderKind, c => c.Layout(Remnant, l => l with { Remainder = l.Remainder with { Kind = RemainderKind.Remnant } })),
         ["A remnant is credited too high"] = (NestRule.RemainderValueHigh, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros + 2 } })),
         ["A remnant is credited too low"] = (NestRule.RemainderValueLow, c => c.Layout(Beams, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros - 2 } })),
         ["Scrap is credited too high"] = (NestRule.RemainderValueHigh, c => c.Layout(Remnant, l => l with { Remainder = l.Remainder with { ValueMicros = l.Remainder.ValueMicros + 2 } })),
+        ["A longer remnant is credited with the fraction of the shorter"] = (NestRule.RemainderValueLow, c => c.Remnants(r => r with { Classes = [new(Mm(610), 0.9m)] })),
+        ["A remnant is credited without its handling"] = (NestRule.RemainderValueHigh, c => c.Remnants(r => r with { HandlingCostMicros = 1_000_000 })),
+        ["More remnants are left than may be"] = (NestRule.TooManyRemnants, c => c.Remnants(r => r with { MostNew = 1 })),
+        ["A remnant that may be left is booked as scrap"] = (NestRule.RemainderKind, c => c.Remnants(r => r with { MostNew = 2 }).Layout(Beams, l => l with { Remainder = LayoutCost.Of(c.Problem).ScrapOf(l.Stock, l.Remainder.Length) })),
+        ["The value leaves out what pulling costs"] = (NestRule.Value, c => c.Stock(Bars.StockId, item => item with { PullCostMicros = 1 })),
+        ["The value leaves out what cutting costs"] = (NestRule.Value, c => c with { Problem = c.Problem with { CostPerCutMicros = 1 } }),
         ["The bar is of another section"] = (NestRule.Section, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherSection)),
         ["The bar is of another grade"] = (NestRule.Grade, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherGrade)),
+        ["The bar is another customer's"] = (NestRule.Owner, c => c.Stock(Offcut.StockId, item => item with { Owner = "C-1" }).Line(Mitered.Ref, line => line with { Owner = "C-2" })),
+        ["The bar is in another plant"] = (NestRule.Plant, c => c.Stock(Offcut.StockId, item => item with { Plant = "north" }).Line(Mitered.Ref, line => line with { Plant = "south" })),
+        ["The bar is reserved for another order"] = (NestRule.Reserved, c => c.Stock(Offcut.StockId, item => item with { ReservedFor = ["SO-2", "20"] })),
+        ["Bringing a bar from another plant is not costed"] = (NestRule.Transfer, c => c.Stock(Offcut.StockId, item => item with { Plant = "north", ForeignPlantCostMicros = 5 }).Line(Mitered.Ref, line => line with { Plant = "south" })),
+        ["Bringing a bar is costed though it stays"] = (NestRule.Transfer, c => c.Layout(Remnant, l => l with { TransferCostMicros = 5 })),
         ["The bar is not offered"] = (NestRule.UnknownStock, c => c.Layout(Beams, l => l with { Stock = l.Stock with { StockId = "NONE" } })),
         ["The bar is not as offered"] = (NestRule.UnknownStock, c => c.Layout(Remnant, l => l with { Stock = l.Stock with { Heat = "H1" } })),
         ["A piece is not ordered"] = (NestRule.UnknownPiece, c => c.Layout(Mixed, l => l with { Cuts = [.. l.Cuts.Take(5), l.Cuts[5] with { Piece = new("SO-9", "10") }, .. l.Cuts.Skip(6)] }).Unplaced(Plain.Ref, 1)),
         ["More bars are used than there are"] = (NestRule.StockOverused, c => c.Stock(Bars.StockId, item => item with { Quantity = 1 })),
         ["A remnant is used twice"] = (NestRule.RemnantUsedTwice, c => c.Layout(Remnant, l => l with { Repeat = 2 }).Line(Mitered.Ref, line => line with { Quantity = 5 })),
         ["More pieces are placed than ordered"] = (NestRule.TooManyPieces, c => c.Line(Plain.Ref, line => line with { Quantity = 3 })),
+        ["More pieces are placed than may be over"] = (NestRule.TooManyPieces, c => c.Line(Plain.Ref, line => line with { Quantity = 2, Over = 1 })),
+        ["Pieces are over and unplaced"] = (NestRule.TooManyPieces, c => c.Line(Plain.Ref, line => line with { Quantity = 4, Over = 1 }).Unplaced(Plain.Ref, 1)),
+        ["Fewer pieces are accepted than are missing"] = (NestRule.UnderQuantity, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 2, UnplacedReason.UnderAccepted)] } }),
+        ["Pieces that may be under are not accepted"] = (NestRule.UnderQuantity, c => c.Line(TooLong.Ref, line => line with { Under = 2 })),
         ["A piece is neither placed nor unplaced"] = (NestRule.PiecesMissing, c => c.Line(Plain.Ref, line => line with { Quantity = 5 })),
         ["Unplaced pieces are not reported"] = (NestRule.PiecesMissing, c => c with { Nest = c.Nest with { Unplaced = [] } }),
         ["The certificate is too low"] = (NestRule.Certificate, c => c.Line(Plain.Ref, line => line with { Certificate = Certificate.Type32 })),
@@ -101,6 +143,8 @@ public class NestVerifierTests
         ["The bound is above the value"] = (NestRule.Bound, c => c with { Nest = c.Nest with { BoundMicros = c.Nest.ValueMicros + 1 } }),
         ["A reason is not on the list"] = (NestRule.UnplacedReason, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 2, "no_idea")] } }),
         ["A line has two unplaced rows"] = (NestRule.UnplacedRow, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 1, UnplacedReason.StockUsedUp), new(TooLong.Ref, 1, UnplacedReason.StockUsedUp)] } }),
+        ["A piece is left while an equal one of lower priority is placed"] = (NestRule.Priority, c => c.Line(Plain.Ref, line => line with { Priority = 2 }) is var first
+            ? (first with { Problem = first.Problem with { Lines = [.. first.Problem.Lines, Plain with { Ref = new("SO-4", "10"), Quantity = 1, Priority = 1 }] } }).Unplaced(new("SO-4", "10"), 1) : c),
         ["No piece of a line is reported unplaced"] = (NestRule.UnplacedRow, c => c.Unplaced(Plain.Ref, 0)),
         ["A layout stands for no bar"] = (NestRule.Repeat, c => c.Layout(Remnant, l => l with { Repeat = 0 }).Unplaced(Mitered.Ref, 2)),
         ["A layout has no pieces"] = (NestRule.EmptyLayout, c => c.Layout(Remnant, l => l with { Cuts = [], KerfTotal = l.Stock.Length - l.Remainder.Length }).Unplaced(Mitered.Ref, 2)),
@@ -113,6 +157,39 @@ public class NestVerifierTests
 
         Assert.Empty(NestVerifier.Verify(good.Problem, good.Nest));
         Assert.All(good.Nest.Layouts, layout => Assert.Empty(NestVerifier.VerifyLayout(good.Problem, layout)));
+    }
+
+    [Fact]
+    public void Pieces_over_and_under_that_are_accepted_are_clean()
+    {
+        var over = Good().Line(Plain.Ref, line => line with { Quantity = 3, Over = 1 });
+        Assert.Empty(NestVerifier.Verify(over.Problem, over.Nest));
+
+        var under = Good().Line(Plain.Ref, line => line with { Quantity = 6, Under = 2 });
+        under = under with { Nest = under.Nest with { Unplaced = [.. under.Nest.Unplaced, UnplacedPieces.Of(under.Problem.Lines[3], 2, UnplacedReason.StockUsedUp)] } };
+        Assert.Empty(NestVerifier.Verify(under.Problem, under.Nest));
+    }
+
+    [Fact]
+    public void Bar_of_the_lines_customer_plant_and_order_is_clean()
+    {
+        var good = Good().Line(Mitered.Ref, line => line with { Owner = "C-1", Plant = "north" });
+        var remnant = good.Stock(Offcut.StockId, item => item with { Owner = "C-1", Plant = "north", ReservedFor = ["SO-9", "SO-1"] });
+        Assert.Empty(NestVerifier.Verify(remnant.Problem, remnant.Nest));
+
+        var brought = good.Stock(Offcut.StockId, item => item with { Plant = "south", ForeignPlantCostMicros = 5 }).Layout(Remnant, l => l with { TransferCostMicros = 5 });
+        Assert.Empty(NestVerifier.Verify(brought.Problem, brought.Nest));
+    }
+
+    [Fact]
+    public void Passes_of_the_blade_are_counted_as_they_are_costed()
+    {
+        var good = Good();
+
+        // A trim cut and one pass for each of seven pieces, the last one's own; of the mitered first faces each takes one more.
+        Assert.Equal([8, 9, 3], good.Nest.Layouts.Select(layout => LayoutCheck.Passes(layout, good.Problem.Rules.Kerf)));
+        Assert.All(good.Nest.Layouts, layout => Assert.Equal(LayoutCheck.Passes(layout, good.Problem.Rules.Kerf), CutCount.Of(layout, good.Problem.Rules.Kerf)));
+        Assert.All(good.Nest.Layouts, layout => Assert.Equal(CutCount.Of(layout, good.Problem.Rules.Kerf), SawCut.Of(layout).Count));
     }
 
     [Theory]
@@ -208,7 +285,7 @@ public class NestVerifierTests
     private static BarLayout Shift(BarLayout layout, Length by)
     {
         var shifted = layout with { Cuts = [.. layout.Cuts.Select(cut => Moved(cut, by))], Remainder = Left(layout, -by) };
-        var pieces = shifted.Cuts.Aggregate(Length.Zero, (sum, cut) => sum + cut.End - cut.Start);
+        var pieces = shifted.Cuts.Aggregate(Length.Zero, (sum, cut) => sum + cut.Centerline);
         return shifted with { KerfTotal = layout.Stock.Length - shifted.Trim - pieces - shifted.Remainder.Length };
     }
 
@@ -216,9 +293,16 @@ public class NestVerifierTests
     private static BarLayout Lengthen(BarLayout layout, int index, Length by) =>
         layout with
         {
-            Cuts = [.. layout.Cuts.Select((cut, i) => i < index ? cut : i == index ? cut with { End = cut.End + by } : Moved(cut, by))],
+            Cuts = [.. layout.Cuts.Select((cut, i) => i < index ? cut : i == index ? cut with { End = cut.End + by, Centerline = cut.Centerline + by } : Moved(cut, by))],
             Remainder = Left(layout, -by),
         };
+
+    /// <summary>The last piece moved along the bar.</summary>
+    private static BarLayout Apart(BarLayout layout, Length by) =>
+        layout with { Cuts = [.. layout.Cuts.SkipLast(1), Moved(layout.Cuts[^1], by)], KerfTotal = layout.KerfTotal + by, Remainder = Left(layout, -by) };
+
+    private static List<OrderLine> Pair(OrderLine first, OrderLine second) =>
+        [first with { Ref = new("SO-4", "10") }, second with { Ref = new("SO-4", "20") }];
 
     private static Case AtTheFarEnd(Case c, Length fromEnd) =>
         c.Add(
@@ -231,7 +315,7 @@ public class NestVerifierTests
     {
         public Case Summed()
         {
-            var value = Nest.Layouts.Sum(layout => (layout.Stock.CostMicros - layout.Remainder.ValueMicros) * layout.Repeat);
+            var value = Nest.Layouts.Sum(layout => (layout.Stock.CostMicros + layout.TransferCostMicros - layout.Remainder.ValueMicros) * layout.Repeat);
             return this with { Nest = Nest with { ValueMicros = value, BoundMicros = Math.Min(value, Nest.BoundMicros) } };
         }
 
@@ -246,12 +330,15 @@ public class NestVerifierTests
 
         public Case Rules(Func<CutRules, CutRules> mutate) => this with { Problem = Problem with { Rules = mutate(Problem.Rules) } };
 
+        public Case Remnants(Func<RemnantRules, RemnantRules> mutate) => this with { Problem = Problem with { Remnants = mutate(Problem.Remnants!) } };
+
         public Case Line(PieceRef piece, Func<OrderLine, OrderLine> mutate) =>
             this with { Problem = Problem with { Lines = [.. Problem.Lines.Select(line => line.Ref == piece ? mutate(line) : line)] } };
 
         public Case Stock(string stockId, Func<StockItem, StockItem> mutate)
         {
-            StockItem Mutated(StockItem item) => item.StockId == stockId ? mutate(item) : item;
+            var mutated = mutate(Problem.Stock.Single(item => item.StockId == stockId));
+            StockItem Mutated(StockItem item) => item.StockId == stockId ? mutated : item;
             return new(
                 Problem with { Stock = [.. Problem.Stock.Select(Mutated)] },
                 Nest with { Layouts = [.. Nest.Layouts.Select(layout => layout with { Stock = Mutated(layout.Stock) })] });
@@ -259,6 +346,14 @@ public class NestVerifierTests
 
         public Case Unplaced(PieceRef piece, int quantity) =>
             this with { Nest = Nest with { Unplaced = [.. Nest.Unplaced, new(piece, quantity, UnplacedReason.StockUsedUp)] } };
+
+        /// <summary>One more bar, of another section, with a square piece that is turned.</summary>
+        public Case Turned(Section section, PieceTurn turn)
+        {
+            var (stock, line) = (Lost with { StockId = "TURNED", Section = section }, Plain with { Ref = new("SO-4", "10"), Section = section });
+            return (this with { Problem = Problem with { Stock = [.. Problem.Stock, stock] } })
+                .Add(line, stock, layout => layout with { Cuts = [layout.Cuts[0] with { Turn = turn }] }, stock.EndCondition);
+        }
 
         /// <summary>One more bar with one piece of a new line.</summary>
         public Case Add(OrderLine line, StockItem stock) => Add(line, stock, layout => layout, stock.EndCondition);

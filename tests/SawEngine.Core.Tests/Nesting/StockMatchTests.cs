@@ -49,4 +49,32 @@ public class StockMatchTests
         Assert.False(StockMatch.Serves(line, bar with { Section = tube }));
         Assert.False(StockMatch.Serves(line, bar with { Grade = Steel("S235JR") }));
     }
+
+    [Theory]
+    [InlineData(null, null, true)]
+    [InlineData(null, "C-1", true)]
+    [InlineData("C-1", "C-1", true)]
+    [InlineData("C-1", "C-2", false)]
+    [InlineData("C-1", null, false)]
+    public void Bar_of_a_customer_serves_that_customer_only(string? owner, string? customer, bool serves) =>
+        Assert.Equal(serves, StockMatch.Serves(Line("10", 100, 1) with { Owner = customer }, Bar("B", 6000, 1) with { Owner = owner }));
+
+    [Theory]
+    [InlineData("north", "north", null, true)]
+    [InlineData("north", null, null, true)]
+    [InlineData(null, "south", null, true)]
+    [InlineData("north", "south", null, false)]
+    [InlineData("north", "south", 0L, true)]
+    public void Bar_in_another_plant_serves_only_where_bringing_it_has_a_cost(string? there, string? needed, long? cost, bool serves) =>
+        Assert.Equal(serves, StockMatch.Serves(Line("10", 100, 1) with { Plant = needed }, Bar("B", 6000, 1) with { Plant = there, ForeignPlantCostMicros = cost }));
+
+    [Fact]
+    public void Reserved_bar_serves_its_orders_only_or_its_pieces_where_there_are_no_orders()
+    {
+        var bar = Bar("B", 6000, 1) with { ReservedFor = ["SO-1", "10"] };
+
+        Assert.True(StockMatch.Serves(Line("20", 100, 1) with { Ref = new("SO-1", "20") }, bar));
+        Assert.False(StockMatch.Serves(Line("10", 100, 1) with { Ref = new("SO-2", "10") }, bar));
+        Assert.True(StockMatch.Serves(Line("10", 100, 1), bar));
+    }
 }

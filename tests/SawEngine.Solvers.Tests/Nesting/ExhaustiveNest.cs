@@ -4,28 +4,30 @@ using SawEngine.Core.Stock;
 
 namespace SawEngine.Solvers.Tests.Nesting;
 
-/// <summary>The least cost of all ways to place given pieces, by trying every one; for a handful of pieces and bars.</summary>
+/// <summary>The least cost of all ways to place given pieces, by trying every one, on demand in every turn; for a handful of pieces and bars.</summary>
 internal sealed class ExhaustiveNest
 {
     private readonly NestProblem _problem;
+    private readonly bool _withTurns;
     private readonly List<OrderLine> _pieces;
     private readonly List<StockItem> _bars;
     private readonly List<List<OrderLine>> _contents;
     private readonly Dictionary<string, long?> _costs = [];
     private long? _best;
 
-    private ExhaustiveNest(NestProblem problem, IReadOnlyDictionary<PieceRef, int> placed)
+    private ExhaustiveNest(NestProblem problem, IReadOnlyDictionary<PieceRef, int> placed, bool withTurns)
     {
         _problem = problem;
+        _withTurns = withTurns;
         _pieces = [.. problem.Lines.SelectMany(line => Enumerable.Repeat(line, placed.GetValueOrDefault(line.Ref)))];
         _bars = [.. problem.Stock.SelectMany(item => Enumerable.Repeat(item, Math.Min(item.Quantity ?? int.MaxValue, _pieces.Count)))];
         _contents = [.. _bars.Select(_ => new List<OrderLine>())];
     }
 
     /// <summary>Null where the pieces cannot be placed.</summary>
-    public static long? LeastCost(NestProblem problem, IReadOnlyDictionary<PieceRef, int> placed)
+    public static long? LeastCost(NestProblem problem, IReadOnlyDictionary<PieceRef, int> placed, bool withTurns = false)
     {
-        var search = new ExhaustiveNest(problem, placed);
+        var search = new ExhaustiveNest(problem, placed, withTurns);
         search.Place(0);
         return search._best;
     }
@@ -76,11 +78,22 @@ internal sealed class ExhaustiveNest
         var key = stock.StockId + "|" + string.Join('|', pieces.Select(piece => piece.Ref));
         if (!_costs.TryGetValue(key, out var cost))
         {
-            cost = Orders(pieces, 0).Select(order => LayoutPositions.Lay(stock, order, _problem.Rules, LayoutCost.Of(_problem)))
-                .Min(layout => layout is null ? (long?)null : LayoutCost.Micros(layout));
+            cost = Orders(pieces, 0).SelectMany(InTurns).Select(order => LayoutPositions.Lay(stock, order, _problem.Rules, LayoutCost.Of(_problem)))
+                .Min(layout => layout is null || NestVerifier.VerifyLayout(_problem, layout).Count > 0 ? (long?)null : LayoutCost.Of(_problem).Micros(layout));
             _costs.Add(key, cost);
         }
         return cost;
+    }
+
+    private IEnumerable<PlacedPiece[]> InTurns(List<OrderLine> order)
+    {
+        IEnumerable<PlacedPiece[]> turned = [[]];
+        foreach (var line in order)
+        {
+            var ways = _withTurns ? PieceFaces.Of(line).Select(faces => new PlacedPiece(line, faces.Turn)).ToArray() : [new PlacedPiece(line)];
+            turned = turned.SelectMany(pieces => ways.Select(way => (PlacedPiece[])[.. pieces, way])).ToList();
+        }
+        return turned;
     }
 
     private static IEnumerable<List<OrderLine>> Orders(List<OrderLine> pieces, int from)

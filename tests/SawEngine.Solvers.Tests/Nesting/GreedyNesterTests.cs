@@ -248,4 +248,65 @@ public class GreedyNesterTests
     private static StockItem Remnant(string stockId, decimal length) => Bar(stockId, length, 1) with { Kind = StockKind.Remnant, CostMicros = 0 };
 
     private static Nest Solve(NestProblem problem) => new GreedyNester().Solve(problem, Effort.Quick, CancellationToken.None);
+
+    [Fact]
+    public void Bar_is_brought_from_another_plant_only_where_that_pays()
+    {
+        NestProblem Needing(int pieces, long bringing) => new()
+        {
+            Lines = [Line("10", 2900, pieces) with { Plant = "south" }],
+            Stock = [Bar("HERE", 6000, 2) with { Plant = "south" }, Bar("THERE", 6000, 9) with { Plant = "north", CostMicros = Mm(5000).Nanometers, ForeignPlantCostMicros = bringing }],
+            Rules = new() { Kerf = Mm(2) },
+        };
+        static int Brought(Nest nest) => nest.Layouts.Where(layout => layout.Stock.StockId == "THERE").Sum(layout => layout.Repeat);
+
+        Assert.Equal(0, Brought(Solve(Needing(4, Mm(1001).Nanometers))));
+        Assert.Equal(2, Brought(Solve(Needing(4, Mm(999).Nanometers))));
+        Assert.Equal(2 * Mm(5999).Nanometers, Solve(Needing(4, Mm(999).Nanometers)).ValueMicros);
+        Assert.Equal(1, Brought(Solve(Needing(6, Mm(5000).Nanometers))));
+    }
+
+    [Theory]
+    [InlineData("C-2", "south", "SO-1", UnplacedReason.OtherOwner)]
+    [InlineData(null, "north", "SO-1", UnplacedReason.OtherPlant)]
+    [InlineData(null, null, "SO-2", UnplacedReason.Reserved)]
+    public void Pieces_that_others_stock_could_give_say_whose_it_is(string? owner, string? plant, string reservedFor, string reason)
+    {
+        var nest = Solve(new()
+        {
+            Lines = [Line("10", 1000, 2) with { Ref = new("SO-1", "10"), Owner = "C-1", Plant = "south" }],
+            Stock = [Bar("B", 6000, 1) with { Owner = owner, Plant = plant, ReservedFor = [reservedFor] }],
+            Rules = new() { Kerf = Mm(2) },
+        });
+
+        Assert.Equal([new UnplacedPieces(new("SO-1", "10"), 2, reason)], nest.Unplaced);
+    }
+
+    [Fact]
+    public void Where_stock_is_short_the_line_of_lower_priority_goes_without_even_if_it_is_more_pieces()
+    {
+        var nest = Solve(new()
+        {
+            Lines = [Line("long", 5000, 1) with { Priority = 1 }, Line("short", 1000, 5)],
+            Stock = [Bar("B", 6000, 1)],
+            Rules = new() { Kerf = Mm(0) },
+        });
+
+        Assert.Equal([new UnplacedPieces(new("", "short"), 4, UnplacedReason.HigherPriority)], nest.Unplaced);
+    }
+
+    [Fact]
+    public void Where_priorities_are_equal_the_later_promise_goes_without()
+    {
+        NestProblem Short(int first, int second) => new()
+        {
+            Lines = [Line("10", 3000, 1) with { Ref = new("SO-1", "10"), Priority = first }, Line("10", 2900, 1) with { Ref = new("SO-2", "10"), Priority = second }],
+            Stock = [Bar("B", 3100, 1)],
+            Rules = new() { Kerf = Mm(2) },
+            Due = new Dictionary<string, DateTimeOffset> { ["SO-1"] = DateTimeOffset.UnixEpoch.AddDays(2), ["SO-2"] = DateTimeOffset.UnixEpoch.AddDays(1) },
+        };
+
+        Assert.Equal([new UnplacedPieces(new("SO-1", "10"), 1, UnplacedReason.StockUsedUp)], Solve(Short(5, 5)).Unplaced);
+        Assert.Equal([new UnplacedPieces(new("SO-2", "10"), 1, UnplacedReason.HigherPriority)], Solve(Short(4, 5)).Unplaced);
+    }
 }

@@ -8,26 +8,67 @@ namespace SawEngine.Solvers.Tests.Nesting;
 
 public class NestBoundTests
 {
-    [Fact]
-    public void Bound_is_never_above_the_least_cost_of_all_nests()
+    public static TheoryData<INester> Nesters => [new GreedyNester(), new ColumnNester()];
+
+    [Theory]
+    [MemberData(nameof(Nesters))]
+    public void Bound_is_never_above_the_least_cost_of_all_nests(INester nester)
     {
         var (compared, tight) = (0, 0);
         for (var seed = 0; seed < 1_500; seed++)
         {
             var problem = RandomProblem.Of(seed, mostLines: 3, mostQuantity: 2, mostStock: 3);
-            var nest = new GreedyNester().Solve(problem, Effort.Quick, CancellationToken.None);
+            var nest = nester.Solve(problem, Effort.Standard, CancellationToken.None);
             var placed = Placed(nest);
             if (placed.Count == 0 || ExhaustiveNest.LeastCost(problem, placed) is not { } least)
                 continue;
             Assert.True(nest.BoundMicros <= least, $"seed {seed}: bound {nest.BoundMicros}, least {least}");
             Assert.True(least <= nest.ValueMicros, $"seed {seed}: least {least}, value {nest.ValueMicros}");
-            Assert.Equal(nest.BoundMicros, NestBound.Micros(problem, placed));
+            Assert.True(nest.BoundMicros >= NestBound.Micros(problem, placed), $"seed {seed}: bound {nest.BoundMicros}, by capacity {NestBound.Micros(problem, placed)}");
             compared++;
             tight += nest.BoundMicros == least ? 1 : 0;
         }
         // The comparison is worth something only where most problems have pieces placed and many bounds meet the least cost.
         Assert.True(compared > 800, $"{compared} compared");
         Assert.True(tight > compared / 4, $"{tight} of {compared} met");
+    }
+
+    [Fact]
+    public void Bound_is_not_above_the_least_cost_of_nests_whose_pieces_are_turned()
+    {
+        var (compared, gained) = (0, 0);
+        for (var seed = 0; seed < 1_000; seed++)
+        {
+            var problem = RandomProblem.Of(seed, mostLines: 3, mostQuantity: 1, mostStock: 2);
+            var nest = new ColumnNester().Solve(problem, Effort.Quick, CancellationToken.None);
+            var placed = Placed(nest);
+            if (placed.Count < 2 || ExhaustiveNest.LeastCost(problem, placed, withTurns: true) is not { } least)
+                continue;
+            Assert.True(nest.BoundMicros <= least, $"seed {seed}: bound {nest.BoundMicros}, least {least}");
+            compared++;
+            gained += least < ExhaustiveNest.LeastCost(problem, placed) ? 1 : 0;
+        }
+        Assert.True(compared > 150, $"{compared} compared");
+        Assert.True(gained > 5, $"{gained} of {compared} gain by turns");
+    }
+
+    [Fact]
+    public void Mitered_pieces_that_share_their_cuts_are_bounded_by_their_centerlines()
+    {
+        // Beam 100 wide. At 45° a kerf of 2 takes 2.8284, up 2.8321; 100 / 0.0127 = 7874.02 steps overlap, down 99.9998. Overall: 500 + 100, up 600.0125.
+        // A piece takes 600.0125 + 2.8321 - 99.9998 = 502.8448. The first starts at its kerf, so 2.8321 - (2.8321 - 99.9998) / 2 = 51.41595 lie before its half gap,
+        // and as much behind the last: 5131.28 hold ten (5028.448 + 102.8319 = 5131.2799). By overall lengths they would need 6000.
+        var line = Line("10", 500, 10) with
+        {
+            Section = Rectangle.Of("IPE 200", 100, 200, 2848),
+            LengthAt = LengthAt.Centerline,
+            FirstEnd = WidthMiter(45),
+            SecondEnd = WidthMiter(45),
+        };
+        var bars = new[] { 5131.28m, 5131.279m }.Select(length => Problem(length, 2, line) with { Stock = [Bar("A", length, null) with { Section = line.Section }] }).ToList();
+
+        Assert.Equal([1, 2], bars.Select(problem => NestBound.Micros(problem, Placed(problem)) / problem.Stock[0].CostMicros));
+        Assert.Equal([1, 2], bars.Select(problem => new GreedyNester().Solve(problem, Effort.Quick, CancellationToken.None).Layouts.Sum(layout => layout.Repeat)));
     }
 
     [Fact]

@@ -92,7 +92,7 @@ public abstract class NesterContract
         for (var seed = 0; seed < 20; seed++)
         {
             var layouts = Solve(RandomProblem.Of(seed, 12, 20, 8)).Layouts;
-            var texts = layouts.Select(layout => $"{layout.Stock.StockId}: {string.Join(", ", layout.Cuts)}").ToList();
+            var texts = layouts.Select(layout => $"{layout.Stock.StockId}: {string.Join(", ", layout.Cuts)}, {layout.Remainder.Kind}").ToList();
             Assert.Equal(texts.Count, texts.Distinct().Count());
             Assert.Equal(layouts.Select(layout => layout.Stock.StockId), layouts.Select(layout => layout.Stock.StockId).Order(StringComparer.Ordinal));
         }

@@ -1,3 +1,4 @@
+using SawEngine.Core;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
@@ -11,6 +12,7 @@ internal static class RandomProblem
 {
     private static readonly Rectangle Beam = Rectangle.Of("IPE 200", 100, 200, 2848);
     private static readonly decimal[] Miters = [-45, -30, 0, 0, 0, 0, 15, 30, 45];
+    private static readonly string[] Plants = ["north", "south"];
     private static readonly string?[] Heats = [null, "H1", "H2", "H3"];
 
     public static NestProblem Of(int seed, int mostLines, int mostQuantity, int mostStock)
@@ -20,10 +22,11 @@ internal static class RandomProblem
         var withMiters = random.Next(2) == 0;
         var withHeats = random.Next(2) == 0;
         var byMoney = random.Next(2) == 0;
+        var withHandling = random.Next(2) == 0;
         return new()
         {
             Lines = [.. Enumerable.Range(0, random.Next(1, mostLines + 1)).Select(i => RandomLine(random, i, mostQuantity, withMiters, withHeats) with { Section = Beam, Grade = grade })],
-            Stock = [.. Enumerable.Range(0, random.Next(1, mostStock + 1)).Select(i => RandomStock(random, i, withHeats, byMoney) with { Section = Beam, Grade = grade })],
+            Stock = [.. Enumerable.Range(0, random.Next(1, mostStock + 1)).Select(i => RandomStock(random, i, withHeats, byMoney) with { Section = Beam, Grade = grade, PullCostMicros = withHandling ? random.Next(0, 4) * 2_000_000L : 0 })],
             Rules = new()
             {
                 Kerf = Mm(random.Next(0, 4)),
@@ -36,13 +39,25 @@ internal static class RandomProblem
                 Capacity = random.Next(2) == 0 ? new(Mm(300), Mm(280), Mm(220)) : null,
                 MiterRange = new(Angle.FromDegrees(45), Angle.FromDegrees(30)),
             },
-            Remnants = random.Next(2) == 0 ? new(Mm(random.Next(0, 900)), random.Next(0, 11) / 10m) : null,
+            Remnants = random.Next(2) == 0 ? RandomRemnants(random, withHandling) : null,
+            CostPerCutMicros = withHandling ? random.Next(0, 3) * 1_500_000L : 0,
             ScrapValueMicrosPerKilogram = byMoney && random.Next(2) == 0 ? 200_000 : 0,
             Due = new Dictionary<string, DateTimeOffset>
             {
                 ["SO-1"] = new(2026, 12, 2, 0, 0, 0, TimeSpan.Zero),
                 ["SO-2"] = new(2026, 12, 1, 0, 0, 0, TimeSpan.Zero),
             },
+        };
+    }
+
+    private static RemnantRules RandomRemnants(Random random, bool withHandling)
+    {
+        var keepFrom = random.Next(0, 900);
+        return new(Mm(keepFrom), random.Next(0, 11) / 10m)
+        {
+            Classes = withHandling ? [.. Enumerable.Range(1, random.Next(0, 3)).Select(i => new RemnantClass(Mm(keepFrom + 700 * i), random.Next(0, 11) / 10m))] : [],
+            HandlingCostMicros = withHandling ? random.Next(0, 4) * 3_000_000L : 0,
+            MostNew = withHandling && random.Next(2) == 0 ? random.Next(0, 4) : null,
         };
     }
 
@@ -54,12 +69,24 @@ internal static class RandomProblem
         {
             Ref = new($"SO-{random.Next(1, 4)}", $"{index:00}"),
             LengthAt = (LengthAt)random.Next(4),
+            Owner = random.Next(3) == 0 ? "C-1" : null,
+            Plant = random.Next(2) == 0 ? Plants[random.Next(2)] : null,
+            Priority = random.Next(3) == 0 ? random.Next(1, 10) : OrderLine.UsualPriority,
+            Tolerance = random.Next(3) == 0 ? new(Mm(random.Next(0, 5)), Mm(random.Next(0, 5) / 10m)) : default,
+            Under = random.Next(4) == 0 ? (line.Quantity - 1) / 2 : 0,
+            Over = random.Next(4) == 0 ? 2 : 0,
             FirstEnd = withMiters ? RandomEnd(random) : EndCut.Square,
             SecondEnd = withMiters ? RandomEnd(random) : EndCut.Square,
             Certificate = withHeats && random.Next(3) == 0 ? (Certificate)random.Next(6) : Certificate.None,
             HeatRule = rule,
             Heat = rule == HeatRule.Named ? Heats[random.Next(1, 4)] : null,
         };
+    }
+
+    private static ValueList<BarZone> RandomZones(Random random, Length bar)
+    {
+        var marks = Enumerable.Range(0, random.Next(1, 3) * 2).Select(_ => random.Next(0, (int)bar.Millimeters + 1)).Distinct().Order().ToList();
+        return [.. Enumerable.Range(0, marks.Count / 2).Select(i => new BarZone(Mm(marks[2 * i]), Mm(marks[2 * i + 1]), (ZoneKind)random.Next(2)))];
     }
 
     private static EndCut RandomEnd(Random random) =>
@@ -73,6 +100,11 @@ internal static class RandomProblem
         return bar with
         {
             Kind = kind,
+            Zones = random.Next(5) == 0 ? RandomZones(random, bar.Length) : [],
+            Owner = random.Next(8) == 0 ? "C-1" : null,
+            Plant = random.Next(3) == 0 ? Plants[random.Next(2)] : null,
+            ForeignPlantCostMicros = random.Next(2) == 0 ? random.Next(0, 4) * 4_000_000L : null,
+            ReservedFor = random.Next(8) == 0 ? [$"SO-{random.Next(1, 4)}"] : null,
             EndCondition = (EndCondition)random.Next(4),
             CostMicros = byMoney ? random.Next(0, 20) * 5_000_000L : bar.CostMicros,
             Heat = withHeats ? Heats[random.Next(4)] : null,

@@ -4,6 +4,7 @@ using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Scheduling;
 using SawEngine.Core.Stock;
+using SawEngine.Solvers.Scheduling;
 using static SawEngine.Solvers.Tests.Planning.Workshop;
 
 namespace SawEngine.Solvers.Tests.Planning;
@@ -30,6 +31,41 @@ public class PlannerTests
     }
 
     [Fact]
+    public void Turned_pieces_stay_turned_and_share_their_cuts()
+    {
+        // Trapezoids, as ordered and end for end by turns: a bar of n takes its first face's cut and one behind each piece.
+        var line = Line("SO-1", "10", "IPE 200", "S355J2", 1_400, 12) with { FirstEnd = WidthMiter(-30), SecondEnd = WidthMiter(30), LengthAt = LengthAt.LongSide };
+        var (problem, sawn) = (Problem(Order("SO-1", line)), 0);
+
+        var plan = new Planner(new TurningNester(PieceTurn.None, PieceTurn.EndForEnd), new DispatchScheduler()).Plan(problem, CancellationToken.None);
+
+        Assert.Empty(PlanVerifier.Verify(problem, plan));
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        foreach (var layout in plan.Layouts.Select(planned => planned.Layout))
+        {
+            Assert.All(layout.Cuts, (cut, i) => Assert.Equal(i % 2 == 0 ? PieceTurn.None : PieceTurn.EndForEnd, cut.Turn));
+            Assert.Equal(layout.Cuts.Count + 1, SawCut.Of(layout).Count);
+            Assert.All(SawCut.Of(layout), cut => Assert.True(cut.Index > Length.Zero));
+            sawn += layout.Cuts.Count * layout.Repeat;
+        }
+        Assert.Equal(12, sawn);
+        Assert.True(Plan(problem).Jobs.Sum(job => job.Time.Cut) > plan.Jobs.Sum(job => job.Time.Cut));
+    }
+
+    [Fact]
+    public void Pieces_turned_to_a_hand_that_the_saw_does_not_reach_are_not_planned()
+    {
+        // The saw swivels 45° to the left and 60° to the right; end for end and over, +50° becomes -50°.
+        var line = Line("SO-1", "10", "IPE 200", "S355J2", 1_400, 2) with { SecondEnd = WidthMiter(50) };
+        var problem = Problem(Order("SO-1", line));
+
+        var plan = new Planner(new TurningNester(PieceTurn.EndForEndOver), new DispatchScheduler()).Plan(problem, CancellationToken.None);
+
+        Assert.Equal([new UnplacedPieces(line.Ref, 2, UnplacedReason.NotVerified)], plan.Unplaced);
+        Assert.Equal(PlanStatus.Complete, new Planner(new TurningNester(PieceTurn.EndForEnd), new DispatchScheduler()).Plan(problem, CancellationToken.None).Status);
+    }
+
+    [Fact]
     public void A_single_heat_line_with_a_certificate_is_cut_from_one_certified_heat()
     {
         var plan = Plan(Problem());
@@ -42,15 +78,40 @@ public class PlannerTests
     public void Costs_of_the_lines_add_up_to_what_the_bars_consume_to_the_cent()
     {
         var plan = Plan(Problem());
-        var consumed = plan.Layouts.Sum(layout => LayoutCost.Micros(layout.Layout)) / 1_000_000m;
+        var consumed = plan.Layouts.Sum(layout => LayoutCost.MaterialMicros(layout.Layout)) / 1_000_000m;
         Assert.Equal(Math.Round(consumed, 2, MidpointRounding.ToEven), plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Cost.Material.Amount));
         Assert.Equal(plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Cost.Total.Amount), plan.Cost.Amount);
     }
 
     [Fact]
+    public void Pulling_a_bar_is_handling_of_its_lines()
+    {
+        var pulled = Problem() with { Stock = [.. Stock.Select(item => item with { PullCostMicros = 5_000_000 })] };
+        var (without, with) = (Plan(Problem()), Plan(pulled));
+
+        Assert.Equal(without.BarsUsed, with.BarsUsed);
+        Assert.Equal(Handling(without) + 5m * with.BarsUsed, Handling(with));
+
+        static decimal Handling(Plan plan) => plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Cost.Handling.Amount);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void No_more_remnants_of_a_section_and_grade_are_left_than_allowed(int most)
+    {
+        var three = Order("SO-1", Line("SO-1", "10", "Round 50", "C45", 4_000, 3));
+        var plan = Plan(Problem(three) with { Remnants = Problem().Remnants! with { MostNew = most } });
+
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        Assert.Equal(most, plan.Layouts.Where(layout => layout.RemnantId is not null).Sum(layout => layout.Layout.Repeat));
+        Assert.Contains(plan.Warnings, warning => warning.Code == RemnantLimit.Reached);
+    }
+
+    [Fact]
     public void Scrap_dearer_than_any_bar_earns_nothing()
     {
-        var problem = Problem(Order("SO-1", Line("SO-1", "10", "Round 50", "C45", 245, 2_000))) with
+        var problem = Problem(Order("SO-1", Line("SO-1", "10", "Round 50", "C45", 245, 700))) with
         {
             Stock = [Bar("BUY", "Round 50", "C45", 6_000, 1, 1m) with { Kind = StockKind.Purchasable, Quantity = null }, Bar("FREE", "Round 50", "C45", 6_000, 100_000, 0m)],
             Rates = new(new(42m), new(2.5m), new(100_000m)),
@@ -108,9 +169,9 @@ public class PlannerTests
         problem = problem with
         {
             Stock = [Bar("CHEAP-6M", "Round 50", "C45", 6_000, 1, 1m), Bar("DEAR-3M", "Round 50", "C45", 3_000, 1, 1.0004m)],
-            Saws = problem.Saws.Select((saw, i) => saw with { Saw = saw.Saw with { LoadLimit = new(i == 0 ? 50m : 500m) } }).ToList(),
+            Saws = problem.Saws.Select((saw, i) => saw with { Saw = saw.Saw with { LoadLimit = new(i == 0 ? 50m : 500m), MachineCostPerHour = default } }).ToList(),
             Remnants = null,
-            Rates = new(new(42m), new(2.5m), new(0m)),
+            Rates = new(default, default, default),
         };
         var nest = Assert.Single(Plan(problem).Nests);
         Assert.True(nest.BoundMicros <= 1_000_000, "The 6 m bar on the second saw costs 1.00.");
@@ -226,4 +287,6 @@ public class PlannerTests
         Assert.Equal(PlanStatus.Partial, plan.Status);
         Assert.Empty(PlanVerifier.Verify(problem, plan));
     }
+
+    private static EndCut WidthMiter(decimal degrees) => new(Angle.Zero, Angle.FromDegrees(degrees));
 }

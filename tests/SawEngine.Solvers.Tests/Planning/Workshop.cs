@@ -17,7 +17,7 @@ internal static class Workshop
 {
     public static readonly DateTimeOffset Start = new(2026, 11, 30, 6, 0, 0, TimeSpan.FromHours(1));
 
-    public static Planner Planner => new(new GreedyNester(), new DispatchScheduler());
+    public static Planner Planner => new(new ColumnNester(), new DispatchScheduler());
 
     public static Plan Plan(PlanProblem problem) => Planner.Plan(problem, CancellationToken.None);
 

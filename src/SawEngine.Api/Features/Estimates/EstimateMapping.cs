@@ -33,7 +33,7 @@ internal sealed record EstimateMapping(PlanProblem Problem, IReadOnlyList<Defaul
             Saws = [.. saws.Select(saw => new PlanSaw(saw.Saw, AllTheTime))],
             Rates = request.Shop.Rates.ToRates(),
             Trim = request.Shop.Trim.ToTrim(scale),
-            Remnants = request.Shop.Remnants.ToRules(scale),
+            Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),
             Effort = request.Effort,
         };
         var grades = request.Order.Lines.Select(line => line.Grade).Concat(request.Stock.Select(item => item.Grade));
@@ -43,5 +43,5 @@ internal sealed record EstimateMapping(PlanProblem Problem, IReadOnlyList<Defaul
     /// <summary>Each line on its own at each quantity.</summary>
     public IEnumerable<(string LineId, int Quantity, PlanProblem Problem)> PriceBreaks(IReadOnlyList<int> quantities) =>
         Problem.Orders.SelectMany(order => order.Lines.SelectMany(line => quantities.Select(quantity =>
-            (line.Ref.LineId, quantity, Problem with { Orders = [order with { Lines = [line with { Quantity = quantity }] }] }))));
+            (line.Ref.LineId, quantity, Problem with { Orders = [order with { Lines = [line with { Quantity = quantity, Under = 0, Over = 0 }] }] }))));
 }

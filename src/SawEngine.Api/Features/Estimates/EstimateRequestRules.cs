@@ -43,7 +43,7 @@ public sealed class EstimateRequestRules : AbstractValidator<EstimateRequest>
         var prices = lines.Count * request.PriceBreaks.Count;
         if (prices > EstimateLimits.Prices)
             context.Fault("", FaultCode.TooMuchWork, $"Lines times price breaks may be at most {EstimateLimits.Prices}, but are {prices}.");
-        var pieces = lines.Sum(line => (long)Math.Max(0, line.Quantity)) + lines.Count * request.PriceBreaks.Sum(quantity => (long)Math.Max(0, quantity));
+        var pieces = lines.Sum(line => Math.Max(0L, line.Quantity) + Math.Max(0L, line.Over)) + lines.Count * request.PriceBreaks.Sum(quantity => (long)Math.Max(0, quantity));
         if (pieces > Limits.TotalQuantity)
             context.Fault("", FaultCode.TooMuchWork, $"All lines at all their quantities may have at most {Limits.TotalQuantity} pieces, but have {pieces}.");
     }

@@ -3,6 +3,7 @@ using System.Text.Json.Serialization;
 using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
+using SawEngine.Core.Orders;
 
 namespace SawEngine.Api.Features.NestEvaluations;
 
@@ -21,9 +22,20 @@ public sealed record EditedCutJson
     [MinLength(1), MaxLength(Limits.IdLength)]
     public required string PieceId { get; init; }
 
-    /// <summary>Its first face on the bar. Where both faces are left out they are as ordered, else the one left out is square.</summary>
+    /// <summary>The length that is cut. It follows from the order and counts for nothing.</summary>
+    [LengthRange]
+    public decimal? AimedLength { get; init; }
+
+    /// <summary>Its first face on the bar. Where both faces are left out they are as ordered, in the turn stated; else the one left out is square.</summary>
     public EndCutJson? StartCut { get; init; }
 
-    /// <summary>Its last face on the bar. Where both faces are left out they are as ordered, else the one left out is square.</summary>
+    /// <summary>Its last face on the bar. Where both faces are left out they are as ordered, in the turn stated; else the one left out is square.</summary>
     public EndCutJson? EndCut { get; init; }
+
+    /// <summary>How the piece is turned against the order.</summary>
+    public PieceTurn Turn { get; init; } = PieceTurn.None;
+
+    /// <summary>What the piece takes of the bar's centerline. It is checked and counts for nothing: it follows from the order and the positions.</summary>
+    [LengthRange]
+    public decimal? CenterlineLength { get; init; }
 }

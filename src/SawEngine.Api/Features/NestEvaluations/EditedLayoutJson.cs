@@ -31,13 +31,25 @@ public sealed record EditedLayoutJson
     [MinLength(1), MaxLength(Limits.IdLength)]
     public string? Heat { get; init; }
 
+    /// <summary>The customer who owns the bar.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Owner { get; init; }
+
+    /// <summary>The plant where the bar lies.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Plant { get; init; }
+
     /// <summary>What is cut off the raw start, kerf included.</summary>
     [LengthRange]
     public decimal? TrimLength { get; init; }
 
-    /// <summary>All kerf of the bar, with the slices beside miters.</summary>
+    /// <summary>All that is lost on the bar's centerline: kerfs, and beside miters slices and wedges.</summary>
     [LengthRange]
     public decimal? KerfLength { get; init; }
+
+    /// <summary>Passes of the blade for each bar. It follows from the positions and counts for nothing.</summary>
+    [Range(0, int.MaxValue)]
+    public int? CutCount { get; init; }
 
     /// <summary>The pieces in the order in which they are cut.</summary>
     [MaxLength(Limits.TotalQuantity)]

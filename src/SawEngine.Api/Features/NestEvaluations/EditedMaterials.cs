@@ -14,6 +14,9 @@ internal sealed class EditedMaterials(NestEvaluationRequest request)
     /// <summary>The material of a stock item; none where it is not offered.</summary>
     public NestMaterial OfStock(string stockId) => _stock.TryGetValue(stockId, out var item) ? _materials.Of(item) : default;
 
+    /// <summary>The material that pieces are ordered in; none where they are not ordered.</summary>
+    public NestMaterial OfPiece(string pieceId) => _pieces.TryGetValue(pieceId, out var piece) ? _materials.Of(piece) : default;
+
     /// <summary>What a layout breaks.</summary>
     public IEnumerable<FoundViolation> Violations(int index)
     {
@@ -27,7 +30,10 @@ internal sealed class EditedMaterials(NestEvaluationRequest request)
     {
         var material = _materials.Of(item);
         (string Member, string? Stated, string? Offered)[] statements =
-            [("section", layout.Section, material.Section), ("grade", layout.Grade, material.Grade), ("heat", layout.Heat, item.Heat)];
+        [
+            ("section", layout.Section, material.Section), ("grade", layout.Grade, material.Grade), ("heat", layout.Heat, item.Heat),
+            ("owner", layout.Owner, item.Owner), ("plant", layout.Plant, item.Plant),
+        ];
         return statements.Where(statement => statement.Stated is not null && statement.Stated != statement.Offered).Select(statement => new FoundViolation(
             new(index, null, statement.Member),
             NestRule.UnknownStock,

@@ -28,7 +28,7 @@ internal sealed class EditedNest
         _cost = LayoutCost.Of(Problem);
         _lines = Problem.Lines.ToDictionary(line => line.Ref.LineId, StringComparer.Ordinal);
         _stock = Problem.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal);
-        Layouts = [.. request.Layouts.Select(Layout)];
+        Layouts = Stated(request, Limited([.. request.Layouts.Select(Booked)], request));
         Unplaced = [.. UnplacedOf()];
     }
 
@@ -41,11 +41,14 @@ internal sealed class EditedNest
     /// <summary>What is in no layout, by piece.</summary>
     public IReadOnlyList<UnplacedPieces> Unplaced { get; }
 
-    /// <summary>Cost of the bars less the value of their remainders, in millionths.</summary>
-    public long ValueMicros => Layouts.Sum(layout => LayoutCost.Micros(layout.Booked));
+    /// <summary>The layouts of stock that is offered.</summary>
+    public IEnumerable<BarLayout> Known => Layouts.Where(layout => layout.IsKnown).Select(layout => layout.Booked);
+
+    /// <summary>Cost of the layouts of stock that is offered, in millionths.</summary>
+    public long ValueMicros => Known.Sum(_cost.Micros);
 
     /// <summary>The layout of some cuts alone, booked for itself.</summary>
-    public BarLayout Part(BarLayout layout, IReadOnlyList<Cut> cuts) => EditedLayout.Book(layout.Stock, layout.Repeat, cuts, Problem.Rules, _cost);
+    public BarLayout Part(BarLayout layout, IReadOnlyList<Cut> cuts) => Book(layout.Stock, layout.Repeat, cuts);
 
     /// <summary>The layouts as the request would state them with all positions.</summary>
     public IReadOnlyList<EditedLayoutJson> WithPositions() =>
@@ -56,13 +59,32 @@ internal sealed class EditedNest
         }),
     ];
 
-    private EditedLayout Layout(EditedLayoutJson json)
+    private BarLayout Booked(EditedLayoutJson json)
     {
-        var isKnown = _stock.TryGetValue(json.StockId, out var offered);
-        var stock = offered ?? new() { StockId = json.StockId, Kind = StockKind.Bar, Length = Length.Zero, CostMicros = 0 };
-        var booked = EditedLayout.Book(stock, json.Repeat, Cuts(json, stock), Problem.Rules, _cost);
-        return new(json, isKnown, booked, Stated(json, booked));
+        var stock = _stock.GetValueOrDefault(json.StockId) ?? new() { StockId = json.StockId, Kind = StockKind.Bar, Length = Length.Zero, CostMicros = 0 };
+        return Book(stock, json.Repeat, Cuts(json, stock));
     }
+
+    private BarLayout Book(StockItem stock, int repeat, IReadOnlyList<Cut> cuts) =>
+        EditedLayout.Book(stock, repeat, cuts, cuts.Select(cut => _lines.GetValueOrDefault(cut.Piece.LineId)).OfType<OrderLine>(), Problem.Rules, _cost);
+
+    /// <summary>The layouts with no more remnants of each material than may be left.</summary>
+    private BarLayout[] Limited(BarLayout[] booked, NestEvaluationRequest request)
+    {
+        if (Problem.Remnants?.MostNew is not { } most)
+            return booked;
+        var remnants = new EditedRemnants(most, _cost);
+        var materials = new EditedMaterials(request);
+        foreach (var rows in Enumerable.Range(0, booked.Length).GroupBy(i => materials.OfStock(request.Layouts[i].StockId)).Select(rows => rows.ToList()))
+        {
+            foreach (var (i, layout) in rows.Zip(remnants.Kept(rows.ConvertAll(i => (booked[i], request.Layouts[i].Remainder?.Kind)))))
+                booked[i] = layout;
+        }
+        return booked;
+    }
+
+    private IReadOnlyList<EditedLayout> Stated(NestEvaluationRequest request, BarLayout[] booked) =>
+        [.. request.Layouts.Zip(booked, (json, layout) => new EditedLayout(json, _stock.ContainsKey(json.StockId), layout, Stated(json, layout)))];
 
     private List<Cut> Cuts(EditedLayoutJson layout, StockItem stock)
     {
@@ -75,29 +97,34 @@ internal sealed class EditedNest
     private Cut Cut(EditedCutJson json, StockItem stock, Cut? before)
     {
         var line = _lines.GetValueOrDefault(json.PieceId);
-        var overall = line is null ? Length.Zero : PieceGeometry.Of(line).Overall;
+        var geometry = line is null ? default : PieceGeometry.Of(line);
         var (startCut, endCut) = Faces(json, line);
-        var start = _scale.Read(json.Start) ?? (json.End is { } stated ? _scale.Read(stated) - overall : Next(stock, before, startCut));
-        return new(new("", json.PieceId), start, _scale.Read(json.End) ?? start + overall, startCut, endCut);
+        var start = _scale.Read(json.Start) ?? (json.End is { } stated ? _scale.Read(stated) - geometry.Overall : Next(stock, before, startCut));
+        var end = _scale.Read(json.End) ?? start + geometry.Overall;
+        return new(new("", json.PieceId), start, end, startCut, endCut, json.Turn, end - start - geometry.Overall + geometry.Centerline);
     }
 
     private Length Next(StockItem stock, Cut? before, EndCut face)
     {
         var next = before is null
             ? LayoutPositions.Lead(stock, face, Problem.Rules)
-            : before.End + LayoutPositions.Between(before.EndCut, face, Problem.Rules);
+            : before.End + LayoutPositions.Between(before.EndCut, face, stock.Section, Problem.Rules);
         return Length.Min(next, Farthest);
     }
 
-    private static (EndCut Start, EndCut End) Faces(EditedCutJson json, OrderLine? line) =>
-        json.StartCut is null && json.EndCut is null && line is not null
-            ? (line.FirstEnd, line.SecondEnd)
-            : (json.StartCut?.ToEndCut() ?? EndCut.Square, json.EndCut?.ToEndCut() ?? EndCut.Square);
+    private static (EndCut Start, EndCut End) Faces(EditedCutJson json, OrderLine? line)
+    {
+        if (json.StartCut is not null || json.EndCut is not null || line is null)
+            return (json.StartCut?.ToEndCut() ?? EndCut.Square, json.EndCut?.ToEndCut() ?? EndCut.Square);
+        var faces = PieceFaces.Of(line, json.Turn);
+        return (faces.First, faces.Second);
+    }
 
     private BarLayout Stated(EditedLayoutJson json, BarLayout booked)
     {
         var stated = booked with
         {
+            Cuts = [.. json.Cuts.Zip(booked.Cuts, (cut, lies) => lies with { Centerline = _scale.Read(cut.CenterlineLength) ?? lies.Centerline })],
             Trim = _scale.Read(json.TrimLength) ?? booked.Trim,
             Remainder = json.Remainder is { } remainder ? Stated(remainder, booked) : booked.Remainder,
         };
@@ -106,14 +133,16 @@ internal sealed class EditedNest
 
     private Remainder Stated(EditedRemainderJson json, BarLayout booked)
     {
-        var remainder = json.Length is { } length ? EditedLayout.RemainderOf(booked.Stock, _scale.Read(length), _cost) : booked.Remainder;
+        var remainder = json.Length is { } length && _scale.Read(length) != booked.Remainder.Length
+            ? EditedLayout.RemainderOf(booked.Stock, _scale.Read(length), _cost)
+            : booked.Remainder;
         return remainder with { Kind = json.Kind ?? remainder.Kind, ValueMicros = json.Value is { } value ? Micros(value, remainder) : remainder.ValueMicros };
     }
 
     /// <summary>A value that the answer of a nest rounded down is the one that it was rounded from.</summary>
     private long Micros(decimal stated, Remainder remainder) =>
         stated == _scale.WriteMicros(remainder.ValueMicros, _isMoney) ? remainder.ValueMicros
-        : (long)(stated * (_isMoney || _scale.Unit == LengthUnit.Mm ? Length.NanometersPerMillimeter : Length.NanometersPerInch));
+        : _scale.ReadMicros(stated, _isMoney);
 
     private IEnumerable<UnplacedPieces> UnplacedOf()
     {
@@ -127,7 +156,7 @@ internal sealed class EditedNest
         {
             var left = line.Quantity - placed.GetValueOrDefault(line.Ref);
             if (left > 0)
-                yield return new(line.Ref, (int)left, UnplacedPieceJson.NotInLayouts);
+                yield return UnplacedPieces.Of(line, (int)left, UnplacedPieceJson.NotInLayouts);
         }
     }
 }

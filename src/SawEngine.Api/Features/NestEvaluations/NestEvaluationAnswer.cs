@@ -19,7 +19,8 @@ internal sealed class NestEvaluationAnswer(
         RequestDigest = context.RequestDigest,
         LengthUnit = WireEnum.Text(request.LengthUnit),
         IsClean = violations.Count == 0,
-        Violations = [.. violations.Select(violation => violation.ToJson())],
+        Violations = [.. violations.Take(Limits.ViolationsReported).Select(violation => violation.ToJson())],
+        ViolationCount = violations.Count,
         Value = Value,
         Layouts = Layouts(),
         Unplaced = [.. nest.Unplaced.Select(Unplaced)],
@@ -33,7 +34,7 @@ internal sealed class NestEvaluationAnswer(
 
     private List<NestLayoutJson> Layouts()
     {
-        var mapping = new NestLayoutMapping(_scale, request.IsCosted);
+        var mapping = new NestLayoutMapping(_scale, request.IsCosted, nest.Problem);
         return
         [
             .. nest.Layouts.Where((_, i) => !_broken.Contains(i))
@@ -50,7 +51,7 @@ internal sealed class NestEvaluationAnswer(
     };
 
     private NestTotalsJson Totals() => new NestTotals(
-        _scale,
+        request,
         catalogs,
         [],
         [.. nest.Layouts.Where(layout => layout.IsKnown).Select(layout => (materials.OfStock(layout.Json.StockId), layout.Booked))]).Write();

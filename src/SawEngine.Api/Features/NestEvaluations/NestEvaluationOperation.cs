@@ -35,11 +35,11 @@ public sealed class NestEvaluationOperation(INester nester, Catalogs catalogs) :
 
     protected override NestEvaluationResponse Execute(NestEvaluationRequest request, OperationContext context)
     {
-        context.Warnings.AddRange(NestWarnings.Of(request));
         var nest = new EditedNest(request, catalogs);
+        context.Warnings.AddRange(NestWarnings.Of(request, [.. nest.Known]));
         var materials = new EditedMaterials(request);
         var violations = new EditedNestCheck(nest, materials).Run();
-        var engine = request.Compare ? NestAnswer.Of(request, catalogs, nester, context) : null;
+        var engine = request.Compare ? NestAnswer.Of(request, catalogs, nester, context.Cancellation).Write(context) : null;
         return new NestEvaluationAnswer(request, catalogs, nest, materials, violations, engine).Write(context);
     }
 

@@ -11,11 +11,12 @@ public sealed record NestViolationJson
 
     /// <summary>The rule, for a program.</summary>
     [KnownValues(
-        NestRule.UnknownStock, NestRule.UnknownPiece, NestRule.Section, NestRule.Grade, NestRule.Certificate, NestRule.LostHeat, NestRule.HeatUnknown,
-        NestRule.NamedHeat, NestRule.HeatsMixed, NestRule.EmptyLayout, NestRule.CutOrder, NestRule.Overlap, NestRule.Kerf, NestRule.OutsideBar, NestRule.RawStart,
-        NestRule.RawEnd, NestRule.Trim, NestRule.Tail, NestRule.PieceLength, NestRule.Miter, NestRule.ShortestPiece, NestRule.StockOverused,
-        NestRule.RemnantUsedTwice, NestRule.TooManyPieces, NestRule.Conservation, NestRule.RemainderLength, NestRule.RemainderKind,
-        NestRule.RemainderValueHigh, NestRule.RemainderValueLow)]
+        NestRule.UnknownStock, NestRule.UnknownPiece, NestRule.Section, NestRule.Grade, NestRule.Owner, NestRule.Plant, NestRule.Reserved, NestRule.Certificate,
+        NestRule.LostHeat, NestRule.HeatUnknown, NestRule.NamedHeat, NestRule.HeatsMixed, NestRule.EmptyLayout, NestRule.CutOrder, NestRule.Overlap, NestRule.Kerf,
+        NestRule.Slice, NestRule.OutsideBar, NestRule.PieceInZone, NestRule.ReservedZone, NestRule.RawStart, NestRule.RawEnd, NestRule.Trim, NestRule.Tail,
+        NestRule.PieceLength, NestRule.Miter, NestRule.Turn, NestRule.ShortestPiece, NestRule.LongestPiece, NestRule.StockOverused, NestRule.RemnantUsedTwice,
+        NestRule.TooManyPieces, NestRule.Priority, NestRule.Conservation, NestRule.RemainderLength, NestRule.RemainderKind, NestRule.RemainderValueHigh,
+        NestRule.RemainderValueLow, NestRule.TooManyRemnants)]
     public required string Code { get; init; }
 
     /// <summary>What breaks it, for a person.</summary>

@@ -19,6 +19,8 @@ internal sealed class CheckedNester(INester nester, Func<NestProblem, Nest, IRea
         return Withheld(problem, nest.StoppedBy);
     }
 
+    public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) => nester.Bound(problem, effort, cancellation);
+
     private static Nest Withheld(NestProblem problem, StoppedBy stoppedBy) => new()
     {
         Layouts = [],

@@ -11,23 +11,25 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     public const string Infeasible = "infeasible";
 
     private readonly LengthScale _scale = new(request.LengthUnit);
-    private readonly NestLayoutMapping _mapping = new(new(request.LengthUnit), request.IsCosted);
 
     /// <summary>The engine's nest for a request.</summary>
-    public static NestResponse Of(NestRequest request, Catalogs catalogs, INester nester, OperationContext context)
+    public static NestAnswer Of(NestRequest request, Catalogs catalogs, INester nester, CancellationToken cancellation)
     {
         var groups = NestGroups.Of(request, catalogs);
-        var nests = groups.Select(group => nester.Solve(group.Problem, request.Effort, context.Cancellation)).ToList();
-        return new NestAnswer(request, catalogs, [.. groups.Zip(nests)]).Write(context);
+        var nests = groups.Select(group => nester.Solve(group.Problem, request.Effort, cancellation)).ToList();
+        return new(request, catalogs, [.. groups.Zip(nests)]);
     }
 
-    private NestResponse Write(OperationContext context) => new()
+    /// <summary>The layouts of all groups.</summary>
+    public IEnumerable<BarLayout> Layouts => nests.SelectMany(n => n.Nest.Layouts);
+
+    public NestResponse Write(OperationContext context) => new()
     {
         RequestDigest = context.RequestDigest,
         LengthUnit = WireEnum.Text(request.LengthUnit),
         Status = Status(),
         Objective = Objective(),
-        Layouts = [.. nests.SelectMany(n => Layouts(n.Group, n.Nest)).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)],
+        Layouts = [.. nests.SelectMany(n => LayoutsOf(n.Group, n.Nest)).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)],
         Unplaced = [.. nests.SelectMany(n => n.Nest.Unplaced).OrderBy(unplaced => unplaced.Piece).Select(Unplaced)],
         Claims = Claims(),
         Totals = Totals(),
@@ -43,12 +45,10 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         Reason = unplaced.Reason,
     };
 
-    private IEnumerable<BarLayout> AllLayouts => nests.SelectMany(n => n.Nest.Layouts);
-
     private string Status() =>
-        !AllLayouts.Any() ? Infeasible
-        : nests.Any(n => n.Nest.Unplaced.Count > 0) ? "partial"
-        : nests.All(n => n.Nest.BoundMicros >= n.Nest.ValueMicros) ? "optimal"
+        !Layouts.Any() ? Infeasible
+        : nests.Any(n => n.Nest.Unplaced.Any(pieces => !pieces.IsAccepted)) ? "partial"
+        : nests.All(n => n.Nest.Unplaced.Count == 0 && n.Nest.BoundMicros >= n.Nest.ValueMicros) ? "optimal"
         : "feasible";
 
     private NestObjectiveJson Objective()
@@ -65,13 +65,16 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
 
     private StoppedBy Weakest() => nests.Max(n => n.Nest.StoppedBy);
 
-    private IEnumerable<NestLayoutJson> Layouts(NestGroup group, Nest nest) =>
-        nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
-            .SelectMany(ofItem => ofItem.Select((layout, i) => _mapping.ToJson($"{ofItem.Key}.{i + 1}", group.Material, layout)));
+    private IEnumerable<NestLayoutJson> LayoutsOf(NestGroup group, Nest nest)
+    {
+        var mapping = new NestLayoutMapping(_scale, request.IsCosted, group.Problem);
+        return nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
+            .SelectMany(ofItem => ofItem.Select((layout, i) => mapping.ToJson($"{ofItem.Key}.{i + 1}", group.Material, layout)));
+    }
 
     private List<ClaimJson> Claims()
     {
-        var used = AllLayouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
+        var used = Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
             .ToDictionary(ofItem => ofItem.Key, ofItem => ofItem.Sum(layout => layout.Repeat), StringComparer.Ordinal);
         return
         [
@@ -81,6 +84,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
                 {
                     StockId = item.StockId,
                     Quantity = used[item.StockId],
+                    NominalLength = item.NominalLength,
                     Version = item.Version,
                     Attributes = item.Attributes,
                 }),
@@ -88,7 +92,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     }
 
     private NestTotalsJson Totals() => new NestTotals(
-        _scale,
+        request,
         catalogs,
         nests.Select(n => n.Group.Material),
         [.. nests.SelectMany(n => n.Nest.Layouts.Select(layout => (n.Group.Material, layout)))]).Write();

@@ -1,9 +1,10 @@
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Nests;
 
-/// <summary>One piece on a bar, from its first to its last point along the bar.</summary>
+/// <summary>One piece on a bar, from its first to its last point along the bar. Pieces whose facing ends are inclined alike overlap.</summary>
 public sealed record NestCutJson
 {
     /// <summary>The piece.</summary>
@@ -17,9 +18,21 @@ public sealed record NestCutJson
     [LengthRange]
     public required decimal End { get; init; }
 
+    /// <summary>The length that is cut, the middle of the tolerance, measured where lengthAt says; absent where it is the ordered length.</summary>
+    [LengthRange]
+    public decimal? AimedLength { get; init; }
+
     /// <summary>Its first face on the bar; absent where square.</summary>
     public EndCutJson? StartCut { get; init; }
 
     /// <summary>Its last face on the bar; absent where square.</summary>
     public EndCutJson? EndCut { get; init; }
+
+    /// <summary>How the piece is turned against the order; absent where it lies as ordered.</summary>
+    [KnownValues(PieceTurnText.EndForEnd, PieceTurnText.Over, PieceTurnText.EndForEndOver)]
+    public string? Turn { get; init; }
+
+    /// <summary>What the piece takes of the bar's centerline, by which it is booked; absent where both faces are square: then it is end less start.</summary>
+    [LengthRange]
+    public decimal? CenterlineLength { get; init; }
 }

@@ -16,4 +16,20 @@ public sealed record NestCutRulesJson
     /// <summary>Shortest remainder that the saw can still hold; at 0 the last kerf may run out of the bar's end.</summary>
     [LengthRange]
     public decimal Tail { get; init; }
+
+    /// <summary>Shortest piece that can be cut, on its short side.</summary>
+    [LengthRange]
+    public decimal ShortestPiece { get; init; }
+
+    /// <summary>Longest piece that the outfeed takes; no limit where absent.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public decimal? LongestPiece { get; init; }
+
+    /// <summary>Thinnest slice or wedge that may be cut between two pieces.</summary>
+    [LengthRange]
+    public decimal ThinnestSlice { get; init; }
+
+    /// <summary>Cost of each pass of the blade, in the unit of the stock's cost.</summary>
+    [CostRange(100_000)]
+    public decimal CostPerCut { get; init; }
 }

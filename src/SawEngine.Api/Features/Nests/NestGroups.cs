@@ -1,4 +1,5 @@
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
@@ -58,9 +59,10 @@ internal static class NestGroups
         return new()
         {
             Lines = [.. pieces.Select(piece => Line(piece, Of(materials.Of(piece)), scale)).OrderBy(line => line.Ref)],
-            Stock = [.. stock.Select(item => Item(item, Of(materials.Of(item)), scale)).OrderBy(item => item.StockId, StringComparer.Ordinal)],
+            Stock = [.. stock.Select(item => Item(item, Of(materials.Of(item)), scale, request.IsCosted)).OrderBy(item => item.StockId, StringComparer.Ordinal)],
             Rules = Rules(request.Cut, scale),
-            Remnants = request.Remnants is { } remnants ? new(scale.Read(remnants.KeepFrom), remnants.ValueFraction) : null,
+            Remnants = request.Remnants.ToRules(scale, request.IsCosted),
+            CostPerCutMicros = scale.ReadMicros(request.Cut.CostPerCut, request.IsCosted),
         };
 
         Section? Of(NestMaterial material) => material.Section is { } name ? sections.GetValueOrDefault(name) : null;
@@ -73,14 +75,20 @@ internal static class NestGroups
         Length = scale.Read(piece),
         LengthAt = piece.LengthAt,
         Quantity = piece.Quantity,
+        Tolerance = piece.Tolerance.ToTolerance(scale),
+        Priority = piece.Priority,
+        Under = piece.Under,
+        Over = piece.Over,
         FirstEnd = piece.FirstEnd?.ToEndCut() ?? EndCut.Square,
         SecondEnd = piece.SecondEnd?.ToEndCut() ?? EndCut.Square,
+        Owner = piece.Owner,
+        Plant = piece.Plant,
         Certificate = piece.Certificate.ToCertificate(),
         HeatRule = piece.HeatRule,
         Heat = piece.Heat,
     };
 
-    private static StockItem Item(NestStockJson item, Section? section, LengthScale scale)
+    private static StockItem Item(NestStockJson item, Section? section, LengthScale scale, bool isMoney)
     {
         var length = scale.Read(item);
         return new()
@@ -92,8 +100,14 @@ internal static class NestGroups
             Quantity = item.Kind == StockKind.Remnant ? 1 : item.Quantity,
             EndCondition = item.EndCondition,
             CostMicros = item.Cost is { } cost ? (long)(cost * 1_000_000m) : length.Nanometers,
+            PullCostMicros = scale.ReadMicros(item.PullCost, isMoney),
             Heat = item.Heat,
             Certificate = item.Certificate.ToCertificate(),
+            Owner = item.Owner,
+            Plant = item.Plant,
+            ForeignPlantCostMicros = item.ForeignPlantCost is { } bringing ? scale.ReadMicros(bringing, isMoney) : null,
+            ReservedFor = item.ReservedFor is { } ids ? [.. ids.Order(StringComparer.Ordinal)] : null,
+            Zones = [.. item.Zones.Select(zone => new BarZone(scale.Read(zone.From), scale.Read(zone.To), zone.Kind))],
             Location = item.Location,
             LeadDays = item.LeadDays,
         };
@@ -112,6 +126,9 @@ internal static class NestGroups
                 [EndCondition.Rolled] = trim,
             },
             Tail = scale.Read(cut.Tail),
+            ShortestPiece = scale.Read(cut.ShortestPiece),
+            LongestPiece = scale.Read(cut.LongestPiece),
+            ThinnestSlice = scale.Read(cut.ThinnestSlice),
         };
     }
 }

@@ -30,8 +30,9 @@ public sealed class NestOperation(INester nester, Catalogs catalogs) : Operation
 
     protected override NestResponse Execute(NestRequest request, OperationContext context)
     {
-        context.Warnings.AddRange(NestWarnings.Of(request));
-        return NestAnswer.Of(request, catalogs, nester, context);
+        var answer = NestAnswer.Of(request, catalogs, nester, context.Cancellation);
+        context.Warnings.AddRange(NestWarnings.Of(request, [.. answer.Layouts]));
+        return answer.Write(context);
     }
 
     protected override bool IsNothingPlanned(NestResponse response) => response.Status == NestAnswer.Infeasible;

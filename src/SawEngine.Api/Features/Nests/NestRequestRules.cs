@@ -1,4 +1,7 @@
 using FluentValidation;
+using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Shop;
+using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
@@ -17,14 +20,29 @@ public sealed class NestRequestRules : AbstractValidator<NestRequest>
         this.CostOnAllOrNone(r => r.Stock, s => s.Cost);
         RuleFor(r => r.Pieces).Custom(TotalQuantity);
         RuleForEach(r => r.Pieces).Custom(Heat);
+        RuleForEach(r => r.Pieces).Custom((piece, context) =>
+        {
+            context.CheckTolerance(piece.Tolerance, piece, new(context.InstanceToValidate.LengthUnit));
+            context.CheckUnder(piece.Under, piece.Quantity);
+        });
         RuleForEach(r => r.Stock).Custom(Quantity);
+        RuleForEach(r => r.Stock).Custom((item, context) =>
+        {
+            var scale = new LengthScale(context.InstanceToValidate.LengthUnit);
+            context.CheckZones(item.Zones, item.Quantity, item.Kind == StockKind.Remnant, item, scale);
+            context.CheckNominalLength(item.NominalLength, item, scale);
+        });
+        RuleFor(r => r.Cut.LongestPiece)
+            .Must((r, longest) => longest is null || r.Cut.ShortestPiece <= longest)
+            .WithFault(FaultCode.MinAboveMax, "The `longestPiece` is shorter than the `shortestPiece`.");
+        RuleFor(r => r.Remnants!).SetValidator(new RemnantRulesRules()).When(r => r.Remnants is not null);
         RuleFor(r => r).Custom(SectionsAndGrades);
         RuleFor(r => r).Custom((request, context) => MiteredSections(request, context, catalogs));
     }
 
     private static void TotalQuantity(IReadOnlyList<PieceJson> pieces, ValidationContext<NestRequest> context)
     {
-        var total = pieces.Sum(p => (long)p.Quantity);
+        var total = pieces.Sum(p => (long)p.Quantity + p.Over);
         if (total > Limits.TotalQuantity)
             context.Fault("", FaultCode.TooMuchWork, $"The quantities add up to {total} pieces; at most {Limits.TotalQuantity} can be nested in one request.");
     }

@@ -7,7 +7,7 @@ namespace SawEngine.Api.Features.Nests;
 /// <summary>Bar layouts for the pieces, what they cost against what is proved, and what could not be placed and why.</summary>
 public sealed record NestResponse : OperationResponse
 {
-    /// <summary>All placed and proved best, all placed, some placed, or none.</summary>
+    /// <summary>All placed and proved best, all placed but for accepted under quantities, some placed, or none.</summary>
     [KnownValues("optimal", "feasible", "partial", "infeasible")]
     public required string Status { get; init; }
 

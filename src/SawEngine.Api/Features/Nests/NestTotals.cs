@@ -9,20 +9,23 @@ namespace SawEngine.Api.Features.Nests;
 internal sealed class NestTotals
 {
     private readonly LengthScale _scale;
+    private readonly Length _kerf;
     private readonly IReadOnlyList<(NestMaterial Material, BarLayout Layout)> _layouts;
     private readonly Dictionary<NestMaterial, decimal> _weights;
 
     /// <summary>Layouts, and all materials that are wanted, whether or not there are layouts of them.</summary>
     public NestTotals(
-        LengthScale scale, Catalogs catalogs, IEnumerable<NestMaterial> wanted, IReadOnlyList<(NestMaterial Material, BarLayout Layout)> layouts)
+        NestRequest request, Catalogs catalogs, IEnumerable<NestMaterial> wanted, IReadOnlyList<(NestMaterial Material, BarLayout Layout)> layouts)
     {
-        (_scale, _layouts) = (scale, layouts);
+        (_scale, _layouts) = (new(request.LengthUnit), layouts);
+        _kerf = _scale.Read(request.Cut.Kerf);
         _weights = Weights([.. wanted.Concat(layouts.Select(l => l.Material)).Distinct()], catalogs);
     }
 
     public NestTotalsJson Write() => new()
     {
         BarsUsed = _layouts.Sum(l => l.Layout.Repeat),
+        CutCount = _layouts.Sum(l => CutCount.Of(l.Layout, _kerf) * l.Layout.Repeat),
         StockLength = Sum(l => l.Stock.Length),
         PieceLength = Sum(PieceLength),
         KerfLength = Sum(l => Length.Max(l.KerfTotal, Length.Zero)),
@@ -36,7 +39,7 @@ internal sealed class NestTotals
         _scale.Write(Length.FromNanometers(_layouts.Sum(l => checked(length(l.Layout).Nanometers * l.Layout.Repeat))));
 
     private static Length PieceLength(BarLayout layout) =>
-        Length.FromNanometers(layout.Cuts.Sum(cut => Length.Max(cut.End - cut.Start, Length.Zero).Nanometers));
+        Length.FromNanometers(layout.Cuts.Sum(cut => Length.Max(cut.Centerline, Length.Zero).Nanometers));
 
     private static Length Remainder(BarLayout layout, RemainderKind kind) => layout.Remainder.Kind == kind ? layout.Remainder.Length : Length.Zero;
 

@@ -11,15 +11,19 @@ public sealed record NestTotalsJson
     [Range(0, Limits.TotalQuantity)]
     public required int BarsUsed { get; init; }
 
+    /// <summary>Passes of the blade.</summary>
+    [Range(0, int.MaxValue)]
+    public required int CutCount { get; init; }
+
     /// <summary>Length of the bars.</summary>
     [LengthRange((double)Limits.Length * Limits.TotalQuantity)]
     public required decimal StockLength { get; init; }
 
-    /// <summary>Length of the pieces, overall.</summary>
+    /// <summary>Length of the pieces, on their centerlines.</summary>
     [LengthRange((double)Limits.Length * Limits.TotalQuantity)]
     public required decimal PieceLength { get; init; }
 
-    /// <summary>Length lost to kerf, with the slices beside miters.</summary>
+    /// <summary>Length lost to kerf, and beside miters to slices and wedges.</summary>
     [LengthRange((double)Limits.Length * Limits.TotalQuantity)]
     public required decimal KerfLength { get; init; }
 

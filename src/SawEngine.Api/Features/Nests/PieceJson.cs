@@ -25,6 +25,21 @@ public sealed record PieceJson : IStatedLength
     [Range(1, Limits.TotalQuantity)]
     public required int Quantity { get; init; }
 
+    /// <summary>By how much a piece may be longer or shorter, measured where lengthAt says; it is cut to the middle. Exactly its length where absent.</summary>
+    public ToleranceJson Tolerance { get; init; } = new();
+
+    /// <summary>How many pieces fewer are accepted where stock is short; less than quantity.</summary>
+    [Range(0, Limits.TotalQuantity)]
+    public int Under { get; init; }
+
+    /// <summary>How many pieces more are accepted; they are cut only where that costs nothing.</summary>
+    [Range(0, Limits.TotalQuantity)]
+    public int Over { get; init; }
+
+    /// <summary>Who is served where stock is short, from 1, which is first, to 9.</summary>
+    [Range(1, 9)]
+    public int Priority { get; init; } = OrderLine.UsualPriority;
+
     /// <summary>Section. May be left out where all pieces and stock are of one section; a mitered piece needs one of the catalog.</summary>
     [MinLength(1)]
     public string? Section { get; init; }
@@ -39,6 +54,14 @@ public sealed record PieceJson : IStatedLength
     /// <summary>The heat asked for; stated if and only if heatRule is named.</summary>
     [MinLength(1), MaxLength(Limits.IdLength)]
     public string? Heat { get; init; }
+
+    /// <summary>The customer whose stock may serve it beside the shop's own; the shop's own only where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Owner { get; init; }
+
+    /// <summary>The plant that needs it: stock of other plants serves it only where that has a foreignPlantCost. Any plant will do where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Plant { get; init; }
 
     /// <summary>Inspection document ordered; the stock's must be at least as high. Left out, none is needed.</summary>
     public CertificateJson? Certificate { get; init; }

@@ -19,7 +19,8 @@ public sealed record UnplacedPieceJson
 
     /// <summary>Why.</summary>
     [KnownValues(
-        UnplacedReason.NoStock, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar, UnplacedReason.StockUsedUp,
-        UnplacedReason.NoSingleHeat, UnplacedReason.PieceTooShort, UnplacedReason.NotVerified, NotInLayouts)]
+        UnplacedReason.NoStock, UnplacedReason.OtherOwner, UnplacedReason.OtherPlant, UnplacedReason.Reserved, UnplacedReason.NoCertificate, UnplacedReason.NoHeat,
+        UnplacedReason.LongerThanEveryBar, UnplacedReason.StockUsedUp, UnplacedReason.HigherPriority, UnplacedReason.UnderAccepted, UnplacedReason.NoSingleHeat,
+        UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.NotVerified, NotInLayouts)]
     public required string Reason { get; init; }
 }

@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
+using SawEngine.Core.Orders;
 
 namespace SawEngine.Api.Features.Orders;
 
@@ -20,6 +21,10 @@ public sealed record OrderJson
     /// <summary>Cost of each hour that the order is finished after due, in the request's currency.</summary>
     [CostRange(PlanLimits.CostPerHourLate)]
     public decimal CostPerHourLate { get; init; }
+
+    /// <summary>Who is served where stock is short, from 1, which is first, to 9; of equal ones the earlier promised.</summary>
+    [Range(1, 9)]
+    public int Priority { get; init; } = OrderLine.UsualPriority;
 
     /// <summary>What is wanted.</summary>
     [MinLength(1), MaxLength(PlanLimits.Lines)]

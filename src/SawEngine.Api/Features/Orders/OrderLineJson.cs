@@ -32,6 +32,17 @@ public sealed record OrderLineJson : IStatedLength
     [Range(1, Limits.TotalQuantity)]
     public required int Quantity { get; init; }
 
+    /// <summary>By how much a piece may be longer or shorter, measured where lengthAt says; it is cut to the middle. Exactly its length where absent.</summary>
+    public ToleranceJson Tolerance { get; init; } = new();
+
+    /// <summary>How many pieces fewer are accepted where stock is short; less than quantity.</summary>
+    [Range(0, Limits.TotalQuantity)]
+    public int Under { get; init; }
+
+    /// <summary>How many pieces more are accepted; they are cut only where that costs nothing.</summary>
+    [Range(0, Limits.TotalQuantity)]
+    public int Over { get; init; }
+
     /// <summary>Where the length of a mitered piece is measured.</summary>
     public LengthAt LengthAt { get; init; } = LengthAt.Overall;
 
@@ -40,6 +51,14 @@ public sealed record OrderLineJson : IStatedLength
 
     /// <summary>The end that is cut last.</summary>
     public EndCutJson SecondEnd { get; init; } = new();
+
+    /// <summary>The customer whose stock may serve it beside the shop's own; the shop's own only where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Owner { get; init; }
+
+    /// <summary>The plant that needs it: stock of other plants serves it only where that has a foreignPlantCost. Any plant will do where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Plant { get; init; }
 
     /// <summary>Inspection document ordered; the stock's must be at least as high. None is needed where absent.</summary>
     public CertificateJson? Certificate { get; init; }

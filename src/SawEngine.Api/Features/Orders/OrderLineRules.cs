@@ -25,6 +25,8 @@ public sealed class OrderLineRules : AbstractValidator<OrderLineJson>
             .WithFault(FaultCode.HeatNotUsed, "A heat is named here, but `heatRule` does not ask for a `named` one.");
         RuleFor(line => line).Custom((line, context) =>
         {
+            context.CheckTolerance(line.Tolerance, line, context.Materials().Scale);
+            context.CheckUnder(line.Under, line.Quantity);
             if (FacesCross(line, context.Materials()))
                 context.Fault(line.LengthText is null ? nameof(line.Length) : nameof(line.LengthText), FaultCode.MiterFacesCross, "The mitered faces cross inside the section: its shortest side would be no longer than nothing. Check length, lengthAt and the signs of the angles.");
         });
@@ -34,12 +36,14 @@ public sealed class OrderLineRules : AbstractValidator<OrderLineJson>
         materials.Scale.CanRead(line)
         && CanRead(line.FirstEnd)
         && CanRead(line.SecondEnd)
+        && ToleranceRules.CanRead(line.Tolerance, materials.Scale)
         && materials.Section(line.Section) is { } section
         && PieceGeometry.Of(new()
         {
             Ref = default,
             Section = section,
             Length = materials.Scale.Read(line),
+            Tolerance = line.Tolerance.ToTolerance(materials.Scale),
             LengthAt = line.LengthAt,
             Quantity = 1,
             FirstEnd = line.FirstEnd.ToEndCut(),

@@ -21,12 +21,23 @@ public static class OrderMapping
         Length = scale.Read(line),
         LengthAt = line.LengthAt,
         Quantity = line.Quantity,
+        Tolerance = line.Tolerance.ToTolerance(scale),
+        Under = line.Under,
+        Over = line.Over,
         FirstEnd = line.FirstEnd.ToEndCut(),
         SecondEnd = line.SecondEnd.ToEndCut(),
+        Owner = line.Owner,
+        Plant = line.Plant,
         Certificate = line.Certificate.ToCertificate(),
         HeatRule = line.HeatRule,
         Heat = line.Heat,
     };
+
+    /// <summary>A tolerance.</summary>
+    public static Tolerance ToTolerance(this ToleranceJson tolerance, LengthScale scale) => new(scale.Read(tolerance.Plus), scale.Read(tolerance.Minus));
+
+    /// <summary>The length that is cut, as it is written in answers; null where it is the ordered one.</summary>
+    public static decimal? WriteAimedLength(this OrderLine line, LengthScale scale) => line.AimedLength == line.Length ? null : scale.Write(line.AimedLength);
 
     /// <summary>An end.</summary>
     public static EndCut ToEndCut(this EndCutJson end) =>
@@ -42,6 +53,6 @@ public static class OrderMapping
         Due = order.Due,
         Release = order.Release,
         CostPerHourLate = new(order.CostPerHourLate),
-        Lines = [.. order.Lines.OrderBy(line => line.LineId, StringComparer.Ordinal).Select(line => line.ToOrderLine(order.OrderId, scale, materials))],
+        Lines = [.. order.Lines.OrderBy(line => line.LineId, StringComparer.Ordinal).Select(line => line.ToOrderLine(order.OrderId, scale, materials) with { Priority = order.Priority })],
     };
 }

@@ -5,7 +5,7 @@ using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Plans;
 
-/// <summary>One bar with its ordered cuts, or several equal bars cut alike.</summary>
+/// <summary>One bar with its ordered cuts, or several equal bars cut alike: trim, pieces, kerf and remainder make up the bar exactly, each piece by its length on the centerline.</summary>
 public sealed record LayoutJson
 {
     /// <summary>Id of the layout; it stays when its job moves.</summary>
@@ -35,11 +35,17 @@ public sealed record LayoutJson
     [KnownValues(typeof(CertificateJson))]
     public string? Certificate { get; init; }
 
+    /// <summary>The customer who owns the bar and what is left of it; absent where it is the shop's own.</summary>
+    public string? Owner { get; init; }
+
+    /// <summary>The plant where the bar lies, where stated.</summary>
+    public string? Plant { get; init; }
+
     /// <summary>What is cut off the raw start, kerf included.</summary>
     [LengthRange]
     public required decimal TrimLength { get; init; }
 
-    /// <summary>All kerf of the bar, with the slices beside miters.</summary>
+    /// <summary>All that is lost on the bar's centerline: kerfs, and beside miters slices and wedges.</summary>
     [LengthRange]
     public required decimal KerfLength { get; init; }
 

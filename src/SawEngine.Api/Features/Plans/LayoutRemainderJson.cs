@@ -9,7 +9,7 @@ namespace SawEngine.Api.Features.Plans;
 /// <summary>What is left of a bar, tail included.</summary>
 public sealed record LayoutRemainderJson
 {
-    /// <summary>Its length.</summary>
+    /// <summary>Its length, on the short side where the last cut is mitered.</summary>
     [LengthRange]
     public required decimal Length { get; init; }
 
@@ -20,7 +20,7 @@ public sealed record LayoutRemainderJson
     /// <summary>Its first face where the last cut is mitered.</summary>
     public EndCutJson? StartCut { get; init; }
 
-    /// <summary>Mass in kg.</summary>
+    /// <summary>Mass in kg, of its length.</summary>
     [Range(0, int.MaxValue)]
     public required decimal MassKg { get; init; }
 
@@ -28,7 +28,7 @@ public sealed record LayoutRemainderJson
     [Range(0, int.MaxValue)]
     public decimal? MassLb { get; init; }
 
-    /// <summary>What it is worth; absent where stock has no costs.</summary>
+    /// <summary>What it is worth, its handling taken off; absent where stock has no costs.</summary>
     [Range(-Limits.Amount, Limits.Amount)]
     public decimal? Value { get; init; }
 

@@ -23,7 +23,7 @@ public sealed record LineCostJson
     [Range(-Limits.Amount, Limits.Amount)]
     public required decimal Blade { get; init; }
 
-    /// <summary>Fetching bars and putting back what is left.</summary>
+    /// <summary>Pulling and fetching bars, and putting back what is left.</summary>
     [Range(-Limits.Amount, Limits.Amount)]
     public required decimal Handling { get; init; }
 

@@ -5,6 +5,7 @@ using SawEngine.Api.Wire;
 using SawEngine.Core;
 using SawEngine.Core.CuttingData;
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
 using SawEngine.Core.Planning;
 
 namespace SawEngine.Api.Features.Plans;
@@ -13,11 +14,14 @@ namespace SawEngine.Api.Features.Plans;
 internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan plan)
 {
     private readonly Dictionary<string, OrderJson> _orders = request.Orders.ToDictionary(order => order.OrderId, StringComparer.Ordinal);
+    private readonly Dictionary<PieceRef, OrderLine> _lines = mapping.Problem.Orders.SelectMany(order => order.Lines).ToDictionary(line => line.Ref);
     private readonly bool _inches = request.LengthUnit == LengthUnit.In;
 
     public PlanResponse Write(OperationContext context)
     {
         context.Warnings.AddRange(plan.Warnings.Select(Warning));
+        var used = plan.Claims.Select(claim => claim.StockId).ToHashSet(StringComparer.Ordinal);
+        context.Warnings.AddRange(NominalLength.Warnings(request.Stock, item => item.StockId, item => item.NominalLength, used, mapping.Scale));
         return new()
         {
             RequestDigest = context.RequestDigest,
@@ -124,6 +128,8 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         Repeat = layout.Layout.Repeat,
         Heat = layout.Layout.Stock.Heat,
         Certificate = layout.Layout.Stock.Certificate.ToJson() is { } certificate ? WireEnum.Text(certificate) : null,
+        Owner = layout.Layout.Stock.Owner,
+        Plant = layout.Layout.Stock.Plant,
         TrimLength = mapping.Scale.Write(layout.Layout.Trim),
         KerfLength = mapping.Scale.Write(layout.Layout.KerfTotal),
         Cuts = [.. layout.Layout.Cuts.Select(Cut)],
@@ -136,8 +142,11 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         LineId = cut.Piece.LineId,
         Start = mapping.Scale.Write(cut.Start),
         End = mapping.Scale.Write(cut.End),
+        AimedLength = _lines[cut.Piece].WriteAimedLength(mapping.Scale),
         StartCut = cut.StartCut.ToJson(),
         EndCut = cut.EndCut.ToJson(),
+        Turn = PieceTurnText.Of(cut.Turn),
+        CenterlineLength = cut.StartCut.IsSquare && cut.EndCut.IsSquare ? null : mapping.Scale.Write(cut.Centerline),
     };
 
     private LayoutRemainderJson Remainder(PlannedLayout layout)
@@ -180,6 +189,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
     {
         StockId = claim.StockId,
         Quantity = claim.Quantity,
+        NominalLength = item.NominalLength,
         Version = item.Version,
         Attributes = item.Attributes,
     };

@@ -32,7 +32,7 @@ public sealed record PlanMapping(
             Saws = [.. saws.Select(saw => new PlanSaw(saw.Saw, attended[saw.Saw.SawId]))],
             Rates = request.Shop.Rates.ToRates(),
             Trim = request.Shop.Trim.ToTrim(scale),
-            Remnants = request.Shop.Remnants.ToRules(scale),
+            Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),
             Effort = request.Effort,
         };
         return new(problem, clock, scale, saws.ToDefaults(scale), materials.AmbiguousGrades(GradesOf(request)));

@@ -16,11 +16,11 @@ public sealed record PlanNestJson
     /// <summary>Its layouts, by id.</summary>
     public required IReadOnlyList<string> LayoutIds { get; init; }
 
-    /// <summary>All placed and proved best, all placed, some placed, or none.</summary>
+    /// <summary>All placed and proved best, all placed but for accepted under quantities, some placed, or none.</summary>
     [KnownValues("optimal", "feasible", "partial", "infeasible")]
     public required string Status { get; init; }
 
-    /// <summary>Its cost and bound.</summary>
+    /// <summary>Its cost and bound: material less remainders and, where stock has a cost, pulling and handling of each bar, loading and racking included.</summary>
     public required NestObjectiveJson Objective { get; init; }
 
     /// <summary>What ended the search.</summary>

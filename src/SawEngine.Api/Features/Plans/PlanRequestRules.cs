@@ -42,7 +42,7 @@ public sealed class PlanRequestRules : AbstractValidator<PlanRequest>
         var lines = orders.Sum(order => order.Lines.Count);
         if (lines > PlanLimits.Lines)
             context.Fault("", FaultCode.TooMany, $"All orders together may have at most {PlanLimits.Lines} lines, but have {lines}.");
-        var pieces = orders.SelectMany(order => order.Lines).Sum(line => (long)Math.Max(0, line.Quantity));
+        var pieces = orders.SelectMany(order => order.Lines).Sum(line => Math.Max(0L, line.Quantity) + Math.Max(0L, line.Over));
         if (pieces > Limits.TotalQuantity)
             context.Fault("", FaultCode.TooMuchWork, $"All orders together may have at most {Limits.TotalQuantity} pieces, but have {pieces}.");
     }

@@ -14,7 +14,7 @@ public sealed record PlanResponse : OperationResponse
     /// <summary>Zone of calendars and times.</summary>
     public string? TimeZone { get; init; }
 
-    /// <summary>All pieces planned, some, or none.</summary>
+    /// <summary>All pieces planned but for accepted under quantities, some, or none.</summary>
     [KnownValues(typeof(PlanStatus))]
     public required string Status { get; init; }
 

@@ -19,8 +19,8 @@ public sealed record UnplacedLineJson
 
     /// <summary>Why.</summary>
     [KnownValues(
-        UnplacedReason.NoStock, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar,
-        UnplacedReason.StockUsedUp, UnplacedReason.NoSingleHeat, UnplacedReason.NoSawHoldsSection, UnplacedReason.NoSawCutsMiter,
+        UnplacedReason.NoStock, UnplacedReason.OtherOwner, UnplacedReason.OtherPlant, UnplacedReason.Reserved, UnplacedReason.NoCertificate, UnplacedReason.NoHeat, UnplacedReason.LongerThanEveryBar,
+        UnplacedReason.StockUsedUp, UnplacedReason.HigherPriority, UnplacedReason.UnderAccepted, UnplacedReason.NoSingleHeat, UnplacedReason.NoSawHoldsSection, UnplacedReason.NoSawCutsMiter,
         UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnplacedReason.BarTooHeavy, UnplacedReason.NoBladeCuts,
         UnplacedReason.NotVerified)]
     public required string Reason { get; init; }

@@ -43,6 +43,9 @@ public sealed record LimitsJson
         EstimatePrices = Wire.EstimateLimits.Prices,
         TotalQuantity = Wire.Limits.TotalQuantity,
         StockQuantity = Wire.Limits.StockQuantity,
+        RemnantClasses = Wire.Limits.RemnantClasses,
+        ReservedFor = Wire.Limits.ReservedFor,
+        Zones = Wire.Limits.Zones,
         Length = Wire.Limits.Length,
         Cost = Wire.Limits.Cost,
         Seconds = Wire.Limits.Seconds,
@@ -199,6 +202,18 @@ public sealed record LimitsJson
     /// <summary>Most bars of one stock item.</summary>
     [Range(1, 100_000_000)]
     public required int StockQuantity { get; init; }
+
+    /// <summary>Most length classes of remnants.</summary>
+    [Range(1, 100_000_000)]
+    public required int RemnantClasses { get; init; }
+
+    /// <summary>Most orders or pieces that one stock item is reserved for.</summary>
+    [Range(1, 100_000_000)]
+    public required int ReservedFor { get; init; }
+
+    /// <summary>Most zones of a bar.</summary>
+    [Range(1, 100_000_000)]
+    public required int Zones { get; init; }
 
     /// <summary>Longest length, in either length unit.</summary>
     [Range(1, 100_000_000)]

@@ -42,8 +42,12 @@ public static class ShopMapping
     };
 
     /// <summary>The remnant rule; null where nothing is kept.</summary>
-    public static RemnantRules? ToRules(this RemnantRulesJson? remnants, LengthScale scale) =>
-        remnants is null ? null : new(scale.Read(remnants.KeepFrom), remnants.ValueFraction);
+    public static RemnantRules? ToRules(this RemnantRulesJson? remnants, LengthScale scale, bool isMoney) => remnants is null ? null : new(scale.Read(remnants.KeepFrom), remnants.ValueFraction)
+    {
+        Classes = [.. remnants.Classes.Select(one => new RemnantClass(scale.Read(one.From), one.ValueFraction))],
+        HandlingCostMicros = scale.ReadMicros(remnants.HandlingCost, isMoney),
+        MostNew = remnants.MostNew,
+    };
 
     private static Blade ToBlade(BladeJson blade, LengthScale scale) => new()
     {

@@ -15,6 +15,7 @@ public sealed class ShopRules : AbstractValidator<ShopJson>
         RuleForEach(shop => shop.Saws).SetValidator(new SawRules());
         RuleForEach(shop => shop.Blades).SetValidator(new BladeRules());
         RuleForEach(shop => shop.Calendars).SetValidator(new CalendarRules());
+        RuleFor(shop => shop.Remnants!).SetValidator(new RemnantRulesRules()).When(shop => shop.Remnants is not null);
         RuleFor(shop => shop.Saws).Custom((saws, context) => CheckReferences(context.InstanceToValidate, context));
     }
 

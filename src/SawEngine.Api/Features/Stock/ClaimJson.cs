@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Stock;
 
@@ -12,6 +13,10 @@ public sealed record ClaimJson
     /// <summary>Number of bars.</summary>
     [Range(1, Limits.StockQuantity)]
     public required int Quantity { get; init; }
+
+    /// <summary>The nominal length as stated; nothing was planned on it.</summary>
+    [LengthRange]
+    public decimal? NominalLength { get; init; }
 
     /// <summary>The caller's version of the stock record.</summary>
     public string? Version { get; init; }

@@ -32,6 +32,10 @@ public sealed record StockItemJson : IStatedLength
     [MaxLength(Limits.LengthTextLength)]
     public string? LengthText { get; init; }
 
+    /// <summary>What its length is nominally, in the length unit of the request, where that is more; nothing is planned on it, it is echoed with a warning.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public decimal? NominalLength { get; init; }
+
     /// <summary>Number of bars: required for bars, absent or 1 for a remnant, absent for as many purchasable bars as are needed.</summary>
     [Range(0, Limits.StockQuantity)]
     public int? Quantity { get; init; }
@@ -43,12 +47,36 @@ public sealed record StockItemJson : IStatedLength
     [CostRange]
     public decimal? Cost { get; init; }
 
+    /// <summary>Cost of pulling one bar from its place, in the unit of the stock's cost; nothing where absent.</summary>
+    [CostRange(100_000)]
+    public decimal PullCost { get; init; }
+
     /// <summary>The melt it comes from; unknown where absent.</summary>
     [MinLength(1), MaxLength(Limits.IdLength)]
     public string? Heat { get; init; }
 
     /// <summary>Inspection document that comes with it; none where absent.</summary>
     public CertificateJson? Certificate { get; init; }
+
+    /// <summary>The customer who owns it: it serves that customer's lines only. The shop's own where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Owner { get; init; }
+
+    /// <summary>The plant where it lies: it serves lines of that plant and lines that name none. It serves all where absent.</summary>
+    [MinLength(1), MaxLength(Limits.IdLength)]
+    public string? Plant { get; init; }
+
+    /// <summary>Cost of bringing one bar to another plant, in the unit of the stock's cost; it does not leave its plant where absent.</summary>
+    [CostRange(100_000)]
+    public decimal? ForeignPlantCost { get; init; }
+
+    /// <summary>Ids of the orders that it is reserved for: it serves nothing else. It is free where absent.</summary>
+    [MinLength(1), MaxLength(Limits.ReservedFor)]
+    public IReadOnlyList<string>? ReservedFor { get; init; }
+
+    /// <summary>Zones that give no pieces, ascending, of a single bar: it is used up to the first of them, or behind the last.</summary>
+    [MaxLength(Limits.Zones)]
+    public IReadOnlyList<BarZoneJson> Zones { get; init; } = [];
 
     /// <summary>Rack place.</summary>
     [MinLength(1), MaxLength(Limits.TextLength)]

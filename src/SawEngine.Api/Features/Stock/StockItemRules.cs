@@ -12,6 +12,11 @@ public sealed class StockItemRules : AbstractValidator<StockItemJson>
     {
         RuleFor(item => item.Section).IsKnownSection();
         RuleFor(item => item.Grade).IsKnownGrade();
+        RuleFor(item => item).Custom((item, context) =>
+        {
+            context.CheckZones(item.Zones, item.Quantity, item.Kind == StockKind.Remnant, item, context.Materials().Scale);
+            context.CheckNominalLength(item.NominalLength, item, context.Materials().Scale);
+        });
         RuleFor(item => item)
             .Must(item => item.Kind != StockKind.Bar || item.Quantity is not null)
             .WithFault(FaultCode.QuantityRequired, "State how many of these bars are on hand in `quantity`.");

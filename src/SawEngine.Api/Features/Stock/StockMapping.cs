@@ -14,9 +14,9 @@ public static class StockMapping
 
     /// <summary>The stock by id, ordinal, without items of which there is nothing. Where no costs are stated a bar costs its length, a nanometer being a millionth of a millimeter.</summary>
     public static IReadOnlyList<StockItem> ToStockItems(this IReadOnlyList<StockItemJson> stock, LengthScale scale, Materials materials) =>
-        [.. stock.Where(item => item.Quantity != 0).OrderBy(item => item.StockId, StringComparer.Ordinal).Select(item => ToStockItem(item, scale, materials))];
+        [.. stock.Where(item => item.Quantity != 0).OrderBy(item => item.StockId, StringComparer.Ordinal).Select(item => ToStockItem(item, scale, materials, stock.IsCosted()))];
 
-    private static StockItem ToStockItem(StockItemJson item, LengthScale scale, Materials materials)
+    private static StockItem ToStockItem(StockItemJson item, LengthScale scale, Materials materials, bool isMoney)
     {
         var length = scale.Read(item);
         return new()
@@ -29,8 +29,14 @@ public static class StockMapping
             Quantity = item.Kind == StockKind.Remnant ? 1 : item.Quantity,
             EndCondition = item.EndCondition,
             CostMicros = item.Cost is { } cost ? (long)(cost * MicrosPerUnit) : length.Nanometers,
+            PullCostMicros = scale.ReadMicros(item.PullCost, isMoney),
             Heat = item.Heat,
             Certificate = item.Certificate.ToCertificate(),
+            Owner = item.Owner,
+            Plant = item.Plant,
+            ForeignPlantCostMicros = item.ForeignPlantCost is { } bringing ? scale.ReadMicros(bringing, isMoney) : null,
+            ReservedFor = item.ReservedFor is { } ids ? [.. ids.Order(StringComparer.Ordinal)] : null,
+            Zones = [.. item.Zones.Select(zone => new BarZone(scale.Read(zone.From), scale.Read(zone.To), zone.Kind))],
             Location = item.Location,
             LeadDays = item.LeadDays ?? 0,
         };

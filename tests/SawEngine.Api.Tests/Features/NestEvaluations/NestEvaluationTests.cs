@@ -137,7 +137,7 @@ public sealed class NestEvaluationTests(ServiceHost host)
 
         AssertJson(
             """
-            [{"layoutId":"L","stockId":"S","repeat":1,"trimLength":10,"kerfLength":4,"cuts":[{"pieceId":"A","start":10,"end":1010},{"pieceId":"B","start":1012,"end":3012}],
+            [{"layoutId":"L","stockId":"S","repeat":1,"trimLength":10,"kerfLength":4,"cutCount":3,"cuts":[{"pieceId":"A","start":10,"end":1010},{"pieceId":"B","start":1012,"end":3012}],
               "remainder":{"length":2986,"kind":"remnant","value":14.93}}]
             """,
             answer["layouts"]);
@@ -180,11 +180,11 @@ public sealed class NestEvaluationTests(ServiceHost host)
         Assert.True((bool?)answer["isClean"]);
     }
 
-    /// <summary>As the engine writes it, with positions alone, and with the pieces in their order alone.</summary>
+    /// <summary>As the engine writes it, with positions alone, and with the pieces in their order alone. Which remnants are kept under a limit no positions tell.</summary>
     [Fact]
     public async Task Nest_of_the_engine_is_clean_and_has_its_value_and_totals()
     {
-        var (cuts, mitered) = (0, 0);
+        var (cuts, mitered, turned, limited, brought) = (0, 0, 0, 0, 0);
         for (var seed = 0; seed < RandomNests; seed++)
         {
             var random = new Random(seed);
@@ -194,13 +194,16 @@ public sealed class NestEvaluationTests(ServiceHost host)
             var nest = await host.Post(Nests, request.ToJsonString(), 200);
             var layouts = nest["layouts"]!.AsArray();
             await AssertClean(nest, request, layouts, seed);
-            var positions = await AssertClean(nest, request, Kept(layouts, "layoutId", "stockId", "repeat", "cuts", "pieceId", "start", "end"), seed);
-            var order = await AssertClean(nest, request, Kept(layouts, "layoutId", "stockId", "repeat", "cuts", "pieceId"), seed);
+            var positions = await AssertClean(nest, request, Kept(layouts, "layoutId", "stockId", "repeat", "cuts", "pieceId", "start", "end", "turn", "remainder", "kind"), seed);
+            var order = await AssertClean(nest, request, Kept(layouts, "layoutId", "stockId", "repeat", "cuts", "pieceId", "turn", "remainder", "kind"), seed);
             Assert.Equal((string?)positions["requestDigest"], (string?)order["requestDigest"]);
             cuts += layouts.Sum(layout => layout!["cuts"]!.AsArray().Count);
             mitered += layouts.Sum(layout => layout!["cuts"]!.AsArray().Count(cut => cut!["endCut"] is not null));
+            turned += layouts.Sum(layout => layout!["cuts"]!.AsArray().Count(cut => cut!["turn"] is not null));
+            limited += nest["warnings"]!.AsArray().Count(warning => (string?)warning!["code"] == WarningCode.RemnantLimitReached);
+            brought += layouts.Count(layout => layout!["plant"] is { } plant && layout["cuts"]!.AsArray().Any(cut => IsForOtherPlant(request, cut!, (string)plant!)));
         }
-        Assert.True(cuts > 2000 && mitered > 600, $"{cuts} cuts, {mitered} mitered");
+        Assert.True(cuts > 2000 && mitered > 600 && turned > 50 && limited > 20 && brought > 20, $"{cuts} cuts, {mitered} mitered, {turned} turned, {limited} limited, {brought} brought");
     }
 
     [Fact]
@@ -263,7 +266,7 @@ public sealed class NestEvaluationTests(ServiceHost host)
         var words = $"Seed {seed}: {answer["violations"]!.ToJsonString()} of {edited.ToJsonString()}";
         Assert.True((bool)answer["isClean"]! && answer["violations"]!.AsArray().Count == 0, words);
         Assert.Equal((decimal?)nest["objective"]!["value"], (decimal?)answer["value"]);
-        foreach (var same in new[] { "layouts", "totals" })
+        foreach (var same in new[] { "layouts", "totals", "warnings" })
             Assert.True(JsonNode.DeepEquals(nest[same], answer[same]), $"{words}: {answer[same]!.ToJsonString()} is not {nest[same]!.ToJsonString()}");
         Assert.Equal(
             nest["unplaced"]!.AsArray().Select(row => ((string?)row!["pieceId"], (int?)row["quantity"])),
@@ -271,6 +274,9 @@ public sealed class NestEvaluationTests(ServiceHost host)
         Assert.Equal(0m, (decimal?)answer["comparison"]!["difference"]);
         return answer;
     }
+
+    private static bool IsForOtherPlant(JsonObject request, JsonNode cut, string plant) =>
+        (string?)request["pieces"]!.AsArray().Single(piece => (string?)piece!["pieceId"] == (string?)cut["pieceId"])!["plant"] is { } wanted && wanted != plant;
 
     /// <summary>The value with the named members alone.</summary>
     private static JsonNode Kept(JsonNode node, params string[] names) => node switch

@@ -21,14 +21,14 @@ public sealed class NestTests(ServiceHost host)
         AssertJson("""{"value":6000,"bound":6000,"gap":0}""", answer["objective"]);
         AssertJson(
             """
-            [{"layoutId":"s.1","stockId":"s","repeat":1,"trimLength":0,"kerfLength":4.8,
+            [{"layoutId":"s.1","stockId":"s","repeat":1,"trimLength":0,"kerfLength":4.8,"cutCount":2,
               "cuts":[{"pieceId":"p","start":0,"end":1998.4},{"pieceId":"p","start":2000.8,"end":3999.2},{"pieceId":"p","start":4001.6,"end":6000}],
               "remainder":{"length":0,"kind":"scrap","value":0}}]
             """,
             answer["layouts"]);
         AssertJson("""[{"stockId":"s","quantity":1}]""", answer["claims"]);
         AssertJson(
-            """{"barsUsed":1,"stockLength":6000,"pieceLength":5995.2,"kerfLength":4.8,"trimLength":0,"remnantLength":0,"scrapLength":0,"materialYield":0.9992}""",
+            """{"barsUsed":1,"cutCount":2,"stockLength":6000,"pieceLength":5995.2,"kerfLength":4.8,"trimLength":0,"remnantLength":0,"scrapLength":0,"materialYield":0.9992}""",
             answer["totals"]);
     }
 
@@ -74,6 +74,60 @@ public sealed class NestTests(ServiceHost host)
     }
 
     [Fact]
+    public async Task Pulling_cutting_handling_and_classes_of_remnants_count()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":2}],
+             "stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":1,"endCondition":"sheared","cost":120,"pullCost":4}],
+             "cut":{"kerf":2,"trim":10,"tail":100,"costPerCut":1.5},
+             "remnants":{"keepFrom":500,"valueFraction":0.5,"classes":[{"from":3000,"valueFraction":0.75}],"handlingCost":3}}
+            """,
+            200);
+
+        // 6000 - 10 - 2 x 1002 = 3986, worth 120 x 0.75 x 3986 / 6000 - 3 = 56.79; three passes with the trim cut: 120 + 4 + 3 x 1.5 - 56.79
+        AssertJson("""{"length":3986,"kind":"remnant","value":56.79}""", answer["layouts"]![0]!["remainder"]);
+        Assert.Equal(3, (int?)answer["layouts"]![0]!["cutCount"]);
+        Assert.Equal(71.71m, (decimal?)answer["objective"]!["value"]);
+    }
+
+    [Fact]
+    public async Task Costs_are_lengths_where_stock_has_none()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"lengthUnit":"in","pieces":[{"pieceId":"p","length":50,"quantity":2}],"stock":[{"stockId":"s","kind":"bar","length":240,"quantity":1,"pullCost":2.5}],
+             "cut":{"kerf":0.0625,"tail":1,"costPerCut":0.25},"remnants":{"keepFrom":20,"valueFraction":0.5,"handlingCost":3}}
+            """,
+            200);
+
+        // 240 - 2 x 50.0625 = 139.875; 240 + 2.5 + 2 x 0.25 - (139.875 / 2 - 3) = 176.0625
+        Assert.Equal(176.0625m, (decimal?)answer["objective"]!["value"]);
+    }
+
+    [Fact]
+    public async Task Remainders_beyond_the_most_new_remnants_are_scrap_and_warned_about()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":4000,"quantity":3}],"stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":3}],"cut":{"kerf":0},
+             "remnants":{"keepFrom":500,"valueFraction":0.5,"mostNew":1}}
+            """,
+            200);
+
+        Assert.Equal(["remnant", "scrap"], answer["layouts"]!.AsArray().Select(layout => (string?)layout!["remainder"]!["kind"]));
+        Assert.Equal([1, 2], answer["layouts"]!.AsArray().Select(layout => (int)layout!["repeat"]!));
+        // 3 x 6000 - 0.5 x 2000
+        Assert.Equal(17_000m, (decimal?)answer["objective"]!["value"]);
+        var warning = Assert.Single(answer["warnings"]!.AsArray())!;
+        Assert.Equal(("remnant_limit_reached", "#/remnants/mostNew"), ((string?)warning["code"], (string?)warning["pointer"]));
+        Assert.EndsWith(": 2.", (string?)warning["detail"], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Trim_on_sawn_stock_is_not_used_and_warned_about()
     {
         var answer = await host.Post(
@@ -99,6 +153,38 @@ public sealed class NestTests(ServiceHost host)
     }
 
     [Fact]
+    public async Task Pieces_outside_what_the_saw_takes_are_unplaced()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"long","length":3000,"quantity":1},{"pieceId":"right","length":1000,"quantity":1},{"pieceId":"short","length":49,"quantity":2}],
+             "stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":1}],"cut":{"kerf":2,"shortestPiece":50,"longestPiece":2999.5}}
+            """,
+            200);
+
+        AssertJson(
+            """[{"pieceId":"long","quantity":1,"reason":"piece_too_long"},{"pieceId":"short","quantity":2,"reason":"piece_too_short"}]""",
+            answer["unplaced"]);
+    }
+
+    [Fact]
+    public async Task Wedge_between_two_miters_is_no_thinner_than_the_thinnest_slice()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":2,"section":"Flat 100x10","firstEnd":{"widthAngle":45},"secondEnd":{"widthAngle":-45}}],
+             "stock":[{"stockId":"s","kind":"bar","length":3000,"quantity":1}],"cut":{"kerf":2,"thinnestSlice":7}}
+            """,
+            200);
+
+        var cuts = answer["layouts"]![0]!["cuts"]!;
+        // Two kerfs along the bar, 2 / cos 45 degrees = 2.8284 each, rounded up on 0.0127 mm, and the wedge.
+        Assert.InRange((decimal)cuts[1]!["start"]! - (decimal)cuts[0]!["end"]!, 12.6568m, 12.6823m);
+    }
+
+    [Fact]
     public async Task Too_little_stock_gives_a_partial_answer()
     {
         var answer = await host.Post(
@@ -108,6 +194,109 @@ public sealed class NestTests(ServiceHost host)
 
         Assert.Equal("partial", (string?)answer["status"]);
         AssertJson("""[{"pieceId":"p","quantity":1,"reason":"stock_used_up"}]""", answer["unplaced"]);
+    }
+
+    [Fact]
+    public async Task Pieces_are_cut_to_the_middle_of_their_tolerance()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":2,"tolerance":{"plus":3,"minus":1}},{"pieceId":"q","length":500,"quantity":1,"tolerance":{"plus":2,"minus":2}}],
+             "stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":1}],"cut":{"kerf":2}}
+            """,
+            200);
+
+        AssertJson(
+            """
+            [{"pieceId":"p","start":0,"end":1001,"aimedLength":1001},{"pieceId":"p","start":1003,"end":2004,"aimedLength":1001},{"pieceId":"q","start":2006,"end":2506}]
+            """,
+            answer["layouts"]![0]!["cuts"]);
+    }
+
+    [Theory]
+    [InlineData(1, "feasible", "under_quantity_accepted")]
+    [InlineData(0, "partial", "stock_used_up")]
+    public async Task Pieces_under_are_accepted_where_stock_is_short(int under, string status, string reason)
+    {
+        var answer = await host.Post(
+            Path,
+            $$"""
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":3,"under":{{under}}}],"stock":[{"stockId":"s","kind":"remnant","length":2100}],"cut":{"kerf":2} }
+            """,
+            200);
+
+        Assert.Equal(status, (string?)answer["status"]);
+        AssertJson($$"""[{"pieceId":"p","quantity":1,"reason":"{{reason}}"}]""", answer["unplaced"]);
+    }
+
+    [Fact]
+    public async Task Bars_of_others_serve_nobody_else()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"a","length":1000,"quantity":1,"owner":"C-1"},{"pieceId":"b","length":1000,"quantity":1},{"pieceId":"c","length":1900,"quantity":1,"plant":"south"}],
+             "stock":[{"stockId":"customer","kind":"bar","length":1000,"quantity":1,"owner":"C-1"},{"stockId":"mine","kind":"remnant","length":1500,"reservedFor":["x","b"]},
+                      {"stockId":"north","kind":"bar","length":2000,"quantity":1,"plant":"north","foreignPlantCost":30,"reservedFor":["c"]}],
+             "cut":{"kerf":2}}
+            """,
+            200);
+
+        Assert.Equal(
+            ["customer a C-1 ", "mine b  ", "north c  north"],
+            answer["layouts"]!.AsArray().Select(layout => $"{layout!["stockId"]} {layout["cuts"]![0]!["pieceId"]} {layout["owner"]} {layout["plant"]}"));
+        Assert.Equal(4530m, (decimal?)answer["objective"]!["value"]);
+    }
+
+    [Fact]
+    public async Task Who_goes_without_for_a_higher_priority_is_told_so()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"a","length":1000,"quantity":2},{"pieceId":"b","length":1000,"quantity":1,"priority":1}],
+             "stock":[{"stockId":"s","kind":"remnant","length":2002}],"cut":{"kerf":2}}
+            """,
+            200);
+
+        AssertJson("""[{"pieceId":"a","quantity":1,"reason":"stock_used_by_higher_priority"}]""", answer["unplaced"]);
+    }
+
+    [Fact]
+    public async Task Zones_give_no_pieces_and_a_reserved_one_goes_back_to_the_rack()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":4}],
+             "stock":[{"stockId":"a","kind":"bar","length":6000,"quantity":1,"zones":[{"from":1500,"to":3000,"kind":"defective"}]},
+                      {"stockId":"b","kind":"remnant","length":2300,"zones":[{"from":2010,"to":2300,"kind":"reserved"}]}],
+             "cut":{"kerf":2},"remnants":{"keepFrom":500,"valueFraction":0.5}}
+            """,
+            200);
+
+        // a: behind the zone 3000 long, so two pieces of it, with 996 left; b: two before its zone.
+        Assert.Equal(
+            ["a 3000 3000 4000 4002 5002 996 remnant 498", "b 0 0 1000 1002 2002 296 remnant 0"],
+            answer["layouts"]!.AsArray().Select(layout => $"{layout!["stockId"]} {layout["trimLength"]} {string.Join(' ', layout["cuts"]!.AsArray().Select(cut => $"{cut!["start"]} {cut["end"]}"))} {layout["remainder"]!["length"]} {layout["remainder"]!["kind"]} {layout["remainder"]!["value"]}"));
+    }
+
+    [Fact]
+    public async Task Nothing_is_planned_on_a_nominal_length()
+    {
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":3000,"quantity":2}],"stock":[{"stockId":"s","kind":"purchasable","length":6000,"nominalLength":6100.5}],"cut":{"kerf":2}}
+            """,
+            200);
+
+        // With a kerf of 2 only one piece of 3000 fits on the 6000 that are surely there.
+        AssertJson("""[{"stockId":"s","quantity":2,"nominalLength":6100.5}]""", answer["claims"]);
+        var warning = Assert.Single(answer["warnings"]!.AsArray())!;
+        Assert.Equal(("nominal_length_not_planned", "#/stock/0/nominalLength"), ((string?)warning["code"], (string?)warning["pointer"]));
+        Assert.Contains(" 100.5 mm ", (string?)warning["detail"], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -176,6 +365,30 @@ public sealed class NestTests(ServiceHost host)
         // At 45 degrees the long side is longer by the width of the section, here 100 or 10 mm; rounded up on a grid of 0.0127 mm.
         Assert.True(overall is (>= 1100m and < 1100.0127m) or (>= 1010m and < 1010.0127m), $"{overall}");
         Assert.Equal(45m, (decimal?)(cut["endCut"] ?? cut["startCut"])!["widthAngle"]);
+        // The centerline is longer than the short side by half of that, rounded down.
+        Assert.True((decimal)cut["centerlineLength"]! is (> 1049.9873m and <= 1050m) or (> 1004.9873m and <= 1005m));
+        Assert.Null(cut["turn"]);
+    }
+
+    [Fact]
+    public async Task Parallelograms_share_their_cuts_and_the_yield_stays_below_one()
+    {
+        // Each takes 500 of the centerline and a kerf along the bar of 2 sqrt 2; with the first cut's and 60 or more of the box, ten need less than 5300.
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":500,"quantity":10,"section":"Flat 100x20","lengthAt":"centerline","firstEnd":{"widthAngle":45},"secondEnd":{"widthAngle":45}}],
+             "stock":[{"stockId":"s","kind":"bar","length":5300,"quantity":1,"section":"Flat 100x20"}],"cut":{"kerf":2}}
+            """,
+            200);
+
+        var layout = Assert.Single(answer["layouts"]!.AsArray())!;
+        var cuts = layout["cuts"]!.AsArray();
+        Assert.Equal(10, cuts.Count);
+        Assert.All(cuts, cut => Assert.Equal(500m, (decimal?)cut!["centerlineLength"]));
+        Assert.True((decimal)cuts[1]!["start"]! < (decimal)cuts[0]!["end"]!);
+        Assert.Equal(5300m, 5000m + (decimal)layout["kerfLength"]! + (decimal)layout["remainder"]!["length"]!);
+        Assert.InRange((decimal)answer["totals"]!["materialYield"]!, 0.94m, 0.95m);
     }
 
     [Fact]

@@ -76,7 +76,7 @@ public sealed class BookingInchPlanTests(ServiceHost host)
             {
                 var length = (decimal)cut!["end"]! - (decimal)cut["start"]!;
                 Assert.Equal(ordered[$"{cut["orderId"]}/{cut["lineId"]}"], length);
-                pieces += length;
+                pieces += (decimal?)cut["centerlineLength"] ?? length;
                 sawn++;
             }
             Assert.Equal(stock[(string)layout["stockId"]!], (decimal)layout["trimLength"]! + pieces + (decimal)layout["kerfLength"]! + (decimal)layout["remainder"]!["length"]!);

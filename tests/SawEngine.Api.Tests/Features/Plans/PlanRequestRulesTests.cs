@@ -27,6 +27,7 @@ public sealed class PlanRequestRulesTests
         new("More than all of a blade's life", r => Blade(r)["remainingLife"] = 1.1m, "#/shop/blades/0/remainingLife", "too_large"),
         new("Less than none of a blade's life", r => Blade(r)["remainingLife"] = -0.1m, "#/shop/blades/0/remainingLife", "too_small"),
         new("Remnants worth more than the bar", r => r["shop"]!["remnants"]!["valueFraction"] = 1.01m, "#/shop/remnants/valueFraction", "too_large"),
+        new("Classes of remnants that do not ascend", r => r["shop"]!["remnants"]!["classes"] = JsonNode.Parse("""[{"from": 2000, "valueFraction": 0.9}, {"from": 1000, "valueFraction": 1}]"""), "#/shop/remnants/classes/1/from", "classes_not_ascending"),
         new("A motor without power", r => Saw(r)["motorPowerKw"] = 0, "#/shop/saws/0/motorPowerKw", "too_small"),
         new("A time of more than a day", r => Saw(r)["times"]!["loadSecondsPerBar"] = 86_401, "#/shop/saws/0/times/loadSecondsPerBar", "too_large"),
         new("Costly lateness", r => r["orders"]![0]!["costPerHourLate"] = 10_001, "#/orders/0/costPerHourLate", "too_large"),
@@ -53,6 +54,11 @@ public sealed class PlanRequestRulesTests
         new("A due date beyond ten years", r => r["orders"]![0]!["due"] = "2006-12-01T00:00:00Z", "#/orders/0/due", "date_out_of_range"),
         new("A release beyond ten years", r => r["orders"]![0]!["release"] = "2037-12-01T00:00:00Z", "#/orders/0/release", "date_out_of_range"),
 
+        new("A piece that may be nothing", r => Line(r)["tolerance"] = JsonNode.Parse("""{"minus": 2350}"""), "#/orders/0/lines/0/tolerance/minus", "too_large"),
+        new("A tolerance whose middle is too fine", r => Line(r)["tolerance"] = JsonNode.Parse("""{"plus": 0.000001}"""), "#/orders/0/lines/0/tolerance", "too_fine"),
+        new("A priority behind the last", r => r["orders"]![0]!["priority"] = 10, "#/orders/0/priority", "too_large"),
+        new("A line that may be left out", r => Line(r)["under"] = Line(r)["quantity"]!.DeepClone(), "#/orders/0/lines/0/under", "too_large"),
+
         // Own sections and grades
         new("Two sections of one id", r => r["sections"]!.AsArray().Add(r["sections"]![0]!.DeepClone()), "#/sections/1/sectionId", "duplicate_id"),
         new("A dimension that is missing", r => Section(r).AsObject().Remove("width"), "#/sections/0", "missing"),
@@ -72,6 +78,8 @@ public sealed class PlanRequestRulesTests
         new("A grade of an unknown group", r => { Grade(r).AsObject().Remove("likeGrade"); Grade(r)["group"] = "cheese"; }, "#/grades/0/group", "unknown_group"),
 
         // Stock
+        new("A zone behind the end of the bar", r => { Stock(r)["quantity"] = 1; Stock(r)["zones"] = JsonNode.Parse("""[{"from": 0, "to": 999999, "kind": "defective"}]"""); }, "#/stock/0/zones/0/to", "too_large"),
+        new("A nominal length below the guaranteed one", r => Stock(r)["nominalLength"] = 1, "#/stock/0/nominalLength", "too_small"),
         new("Two stock items of one id", r => Stock(r, 1)["stockId"] = "B", "#/stock/1/stockId", "duplicate_id"),
         new("Stock of an unknown section", r => Stock(r)["section"] = "Rund 50", "#/stock/0/section", "unknown_section"),
         new("Stock of an unknown grade", r => Stock(r)["grade"] = "C44", "#/stock/0/grade", "unknown_grade"),

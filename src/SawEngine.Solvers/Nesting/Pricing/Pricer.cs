@@ -1,0 +1,125 @@
+namespace SawEngine.Solvers.Nesting.Pricing;
+
+/// <summary>Finds layouts of least reduced cost for given duals of the pieces.</summary>
+internal sealed class Pricer
+{
+    /// <summary>Cells of the longest bar where layouts need not be the very best.</summary>
+    private const int CoarseCells = 16_384;
+
+    private const double LargestValue = 1.9e9;
+
+    private readonly SearchPart _part;
+    private readonly FillTables _layouts;
+    private readonly FillTables? _bounds;
+    private readonly BestFill[] _best;
+    private readonly int[] _values;
+    private double _scale = 1;
+
+    private readonly SearchMeter _meter;
+
+    private Pricer(SearchPart part, PricingGrid layouts, PricingGrid? bounds, SearchMeter meter)
+    {
+        (_part, _meter) = (part, meter);
+        _layouts = new(part, layouts);
+        _bounds = bounds is null ? null : bounds.IsAs(layouts) ? _layouts : new(part, bounds);
+        _best = new BestFill[part.Bars.Count];
+        _values = new int[part.Demand.Count];
+    }
+
+    /// <summary>Whether layouts and bounds are on the grid of the sizes themselves.</summary>
+    public bool IsExact => ReferenceEquals(_bounds, _layouts);
+
+    /// <summary>Prices with bounds, on the grid of the sizes themselves or, where that has more cells, on a rounded one.</summary>
+    public static Pricer Fine(SearchPart part, int mostCells, SearchMeter meter) =>
+        new(part, PricingGrid.ForLayouts(part, mostCells), PricingGrid.ForBounds(part, mostCells), meter);
+
+    /// <summary>Prices quickly, without bounds.</summary>
+    public static Pricer Coarse(SearchPart part, SearchMeter meter) => new(part, PricingGrid.ForLayouts(part, CoarseCells), null, meter);
+
+    /// <summary>Prices all bars that are there, for no more pieces than are wanted.</summary>
+    public void Price(ReadOnlySpan<double> duals, ReadOnlySpan<int> wanted, ReadOnlySpan<long> available)
+    {
+        _scale = ScaleOf(duals, wanted);
+        for (var type = 0; type < _values.Length; type++)
+            _values[type] = wanted[type] == 0 ? 0 : (int)(Math.Max(0, duals[type]) * _scale);
+        _meter.CountCells(_layouts.Fill(_values, wanted, available));
+        if (_bounds is not null && !IsExact)
+            _meter.CountCells(_bounds.Fill(_values, wanted, available));
+        var best = _bounds ?? _layouts;
+        for (var bars = 0; bars < _best.Length; bars++)
+            _best[bars] = available[bars] > 0 ? best.BestOf(bars, _scale, 1) : BestFill.None;
+    }
+
+    /// <summary>What the best fill of some bars is worth beyond their cost, in the unit of the duals.</summary>
+    public double Gain(int bars) => _best[bars].Set < 0 ? double.NegativeInfinity : _best[bars].Value / _scale - _part.Bars[bars].CostMicros;
+
+    /// <summary>The layout behind the best fill of some bars; where that does not fit, one that surely does.</summary>
+    public Column? ColumnOf(int bars)
+    {
+        if (_bounds is null || IsExact)
+            return _layouts.ColumnOf(bars, _best[bars]);
+        return _bounds.ColumnOf(bars, _best[bars]) ?? _layouts.ColumnOf(bars, _layouts.BestOf(bars, _scale, 1));
+    }
+
+    /// <summary>
+    /// No nest of the wanted pieces from the bars that were priced costs less, in millionths: the Lagrangian bound (Lasdon 1970) in whole numbers. What pieces are
+    /// worth is rounded down, what a bar gives for them and its remainder up, and duals are first scaled down until no bars that never run out gain by them.
+    /// </summary>
+    public double SafeBound(ReadOnlySpan<int> wanted, ReadOnlySpan<long> available)
+    {
+        var tables = _bounds ?? throw new InvalidOperationException("This pricer has no bounds.");
+        var factor = Factor(tables, available);
+        var bound = 0d;
+        for (var type = 0; type < _values.Length; type++)
+            bound += Math.Floor(_values[type] * factor) * wanted[type];
+        for (var bars = 0; bars < _best.Length; bars++)
+        {
+            if (available[bars] <= 0)
+                continue;
+            var best = factor == 1 ? _best[bars] : tables.BestOf(bars, _scale, factor);
+            var gain = best.Set < 0 ? 0 : best.Value - ScaledCost(bars);
+            if (gain > 0)
+                bound -= available[bars] * gain;
+        }
+        return bound / _scale;
+    }
+
+    private double Factor(FillTables tables, ReadOnlySpan<long> available)
+    {
+        var factor = 1d;
+        for (var bars = 0; bars < _best.Length; bars++)
+        {
+            if (_part.Bars[bars].IsLimited || available[bars] <= 0)
+                continue;
+            // Ratios fall step by step to the least one (Dinkelbach 1967).
+            for (var step = 0; step < 20; step++)
+            {
+                var best = tables.BestOf(bars, _scale, factor);
+                if (best.Set < 0 || best.Value <= ScaledCost(bars) || best.Pieces <= 0)
+                    break;
+                factor = Math.Max(0, Math.Min(factor, (ScaledCost(bars) - best.Credit) / best.Pieces) * (1 - 1e-12));
+            }
+        }
+        return factor;
+    }
+
+    private double ScaledCost(int bars) => Math.Floor(_part.Bars[bars].CostMicros * _scale) - 1;
+
+    /// <summary>So that no table can overflow, and the greatest value is as large as may be.</summary>
+    private double ScaleOf(ReadOnlySpan<double> duals, ReadOnlySpan<int> wanted)
+    {
+        var greatest = _part.Bars.Max(bars => (double)Math.Abs(bars.CostMicros));
+        foreach (var grid in new[] { _layouts.Grid, (_bounds ?? _layouts).Grid })
+        {
+            var longest = Math.Max(1, grid.Cells.Max());
+            var (density, without) = (0d, 0d);
+            for (var type = 0; type < duals.Length; type++)
+            {
+                density = Math.Max(density, duals[type] / Math.Max(1, grid.Sizes[type]));
+                without += grid.Sizes[type] == 0 ? Math.Max(0, duals[type]) * wanted[type] : 0;
+            }
+            greatest = Math.Max(greatest, density * longest + without);
+        }
+        return LargestValue / Math.Max(greatest, 1);
+    }
+}

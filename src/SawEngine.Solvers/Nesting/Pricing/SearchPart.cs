@@ -1,0 +1,149 @@
+using SawEngine.Core.Nesting;
+
+namespace SawEngine.Solvers.Nesting.Pricing;
+
+/// <summary>Pieces and bars that are linked by who may serve whom, in the numbers of the search.</summary>
+internal sealed class SearchPart
+{
+    public SearchPart(NestModel model, IReadOnlyList<int> types, IReadOnlyList<int> stock, LayoutCost cost)
+    {
+        Model = model;
+        Types = types;
+        Stock = stock;
+        var served = types.Select(type => model.Types[type]).ToList();
+        Demand = [.. served.Select(type => type.Demand)];
+        Pieces = Demand.Sum(demand => (long)demand);
+        Bars = [.. stock.GroupBy(index => KeyOf(model.Stock[index]))
+            .Select(alike => new AlikeBars(model, [.. alike], served, Pieces, cost))];
+        LeastSizes = [.. served.Select(model.SizeOf)];
+        SafeSizes = [.. served.Select(type => model.SafeSizeOf(type, served))];
+        SetsOf = [.. Bars.Select(SetsFor)];
+    }
+
+    public NestModel Model { get; }
+
+    /// <summary>Indexes of the model's types, longest first.</summary>
+    public IReadOnlyList<int> Types { get; }
+
+    /// <summary>Indexes of the model's stock items.</summary>
+    public IReadOnlyList<int> Stock { get; }
+
+    public IReadOnlyList<AlikeBars> Bars { get; }
+
+    public IReadOnlyList<int> Demand { get; }
+
+    public long Pieces { get; }
+
+    /// <summary>The least that a piece of each type takes of a bar, in nanometers.</summary>
+    public IReadOnlyList<long> LeastSizes { get; }
+
+    /// <summary>The most that a piece of each type takes of a bar.</summary>
+    public IReadOnlyList<long> SafeSizes { get; }
+
+    /// <summary>Sets of types that can lie on a bar together: some class of stock serves them, and they can be cut in one lay.</summary>
+    public List<bool[]> Together { get; } = [];
+
+    /// <summary>For each kind of bars the indexes of the sets that can lie on them, with what bringing such a bar to another plant costs.</summary>
+    public IReadOnlyList<(int Set, long Transfer)[]> SetsOf { get; }
+
+    public PieceType TypeOf(int type) => Model.Types[Types[type]];
+
+    /// <summary>The layout of pieces on one of some bars; null where they do not fit.</summary>
+    public Column? ColumnOf(int bars, ReadOnlySpan<int> counts)
+    {
+        var bar = OpenBar.Empty(Bars[bars].Stock[0], 1);
+        var runs = new List<(int Type, int Count)>();
+        for (var type = 0; type < counts.Length; type++)
+        {
+            if (counts[type] == 0)
+                continue;
+            var (index, piece) = (Types[type], TypeOf(type));
+            if (bar.Fitting(Model, piece) < counts[type])
+                return null;
+            bar = bar.With(Model, index, counts[type], 1);
+            runs.Add((type, counts[type]));
+        }
+        return runs.Count == 0 ? null : new(bars, [.. runs], bar.NetCost(Model));
+    }
+
+    /// <summary>Layouts on the stock items that they take their bars from.</summary>
+    public IEnumerable<OpenBar> OpenBarsOf(IEnumerable<Column> chosen)
+    {
+        var left = Bars.Select(bars => new Queue<int>(bars.Stock)).ToList();
+        var there = Model.Stock.Select(stock => stock.Available).ToArray();
+        foreach (var alike in chosen.GroupBy(column => column))
+        {
+            for (var open = alike.Count(); open > 0;)
+            {
+                var stock = left[alike.Key.Bars].Peek();
+                var taken = Math.Min(open, there[stock]);
+                if (taken > 0)
+                    yield return OpenBarOf(alike.Key, stock, taken);
+                open -= taken;
+                there[stock] -= taken;
+                if (there[stock] == 0)
+                    left[alike.Key.Bars].Dequeue();
+            }
+        }
+    }
+
+    /// <summary>The layouts of filled bars, one for each bar; those that hold other pieces are left out.</summary>
+    public IEnumerable<Column> ColumnsOf(IEnumerable<OpenBar> filled)
+    {
+        var types = Types.Select((type, index) => (type, index)).ToDictionary(pair => pair.type, pair => pair.index);
+        var kinds = Bars.SelectMany((bars, index) => bars.Stock.Select(stock => (stock, index))).ToDictionary(pair => pair.stock, pair => pair.index);
+        foreach (var bar in filled)
+        {
+            if (!types.ContainsKey(bar.Last!.Type))
+                continue;
+            var runs = PieceRun.InOrder(bar.Last).Select(run => (types[run.Type], run.Count)).ToArray();
+            var column = new Column(kinds[bar.Stock], runs, bar.NetCost(Model));
+            for (var i = 0; i < bar.Bars; i++)
+                yield return column;
+        }
+    }
+
+    private OpenBar OpenBarOf(Column column, int stock, int bars)
+    {
+        var bar = OpenBar.Empty(stock, bars);
+        foreach (var (type, count) in column.Runs)
+            bar = bar.With(Model, Types[type], count, bars);
+        return bar;
+    }
+
+    private static (int, long, long, long, long?) KeyOf(BarStock stock) =>
+        (stock.Class, stock.Length, stock.Item.CostMicros, stock.Item.PullCostMicros, stock.Item.ForeignPlantCostMicros);
+
+    private (int Set, long Transfer)[] SetsFor(AlikeBars bars)
+    {
+        var transfers = Types.Select((_, type) => Model.TransferCost(bars.Stock[0], TypeOf(type))).ToList();
+        var sets = new List<(bool[] Set, long Transfer)>();
+        foreach (var transfer in transfers.Distinct().Order())
+        {
+            for (var lay = 1; lay <= NestModel.AnyLay; lay *= 2)
+            {
+                var set = Types.Select((_, type) => Model.ClassServes(bars.Class, TypeOf(type)) && (TypeOf(type).Lays & lay) != 0 && transfers[type] <= transfer).ToArray();
+                if (!set.Contains(true) || sets.Exists(other => other.Transfer <= transfer && Holds(other.Set, set)))
+                    continue;
+                sets.RemoveAll(other => other.Transfer >= transfer && Holds(set, other.Set));
+                sets.Add((set, transfer));
+            }
+        }
+        return [.. sets.Select(set => (IndexOf(set.Set), set.Transfer))];
+    }
+
+    private int IndexOf(bool[] set)
+    {
+        var known = Together.FindIndex(set.SequenceEqual);
+        if (known >= 0)
+            return known;
+        Together.Add(set);
+        return Together.Count - 1;
+    }
+
+    private static bool Holds(bool[] all, bool[] some) => !some.Where((isIn, type) => isIn && !all[type]).Any();
+
+    /// <summary>The parts of a model: types and stock that are linked by who may serve whom.</summary>
+    public static IReadOnlyList<SearchPart> Of(NestModel model, LayoutCost cost) =>
+        [.. model.Parts().Select(part => new SearchPart(model, part.Types, part.Stock, cost))];
+}

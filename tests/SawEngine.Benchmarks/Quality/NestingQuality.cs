@@ -1,0 +1,64 @@
+using System.Text.Json;
+using SawEngine.Core;
+using SawEngine.Solvers.Nesting;
+
+namespace SawEngine.Benchmarks.Quality;
+
+/// <summary>Solution quality of nesting over whole sets: one line a set, one instance after the other on one thread.</summary>
+internal static class NestingQuality
+{
+    private const string Usage = "quality nesting --set FILE... [--generated NAME...] [--seeds N] [--effort quick|standard|thorough] [--limit SECONDS]";
+
+    /// <summary>Runs the sets; 1 where a nest breaks a rule or contradicts a known answer, 2 where the command makes no sense.</summary>
+    public static int Run(IEnumerable<string> args)
+    {
+        try
+        {
+            var options = new CommandOptions(args, "--set", "--generated", "--seeds", "--effort", "--limit");
+            var effort = Enum.Parse<Effort>(options.Text("--effort", "standard"), ignoreCase: true);
+            double? limit = options.All("--limit").Count > 0 ? options.Number("--limit", 0) : null;
+            var seeds = (int)options.Number("--seeds", 20);
+            List<NestingSet> sets = [.. options.All("--set").Select(SetFile.Read), .. options.All("--generated").SelectMany(name => GeneratedSets.Named(name, seeds))];
+            return sets.Count > 0 && sets.TrueForAll(set => set.Instances.Any())
+                ? Run([.. sets.DistinctBy(set => set.Name)], effort, limit)
+                : throw new FormatException("No set is given, or one is empty.");
+        }
+        catch (Exception problem) when (problem is FormatException or ArgumentException or IOException or JsonException)
+        {
+            Report.Say($"{problem.Message}");
+            Report.Say($"{Usage}");
+            return 2;
+        }
+    }
+
+    private static int Run(List<NestingSet> sets, Effort effort, double? limit)
+    {
+        var nester = EngineNester.Create();
+        WarmUp.Run(nester, effort);
+        Report.Say($"{nester.GetType().Name}, effort {effort.ToString().ToLowerInvariant()}, one thread; gap: value over the engine's own bound");
+        SetReport.Head();
+        var faults = 0;
+        var growth = new List<(string Curve, int Size, double Seconds)>();
+        foreach (var set in sets)
+        {
+            var nests = set.Instances.Select(instance => MeasuredNest.Of(nester, instance, effort, limit)).ToList();
+            SetReport.Line(set.Name, nests);
+            if (set.BesideGreedy)
+                BesideGreedy(nests);
+            if (set.Growth is { } point)
+                growth.Add((point.Curve, point.Size, nests.Average(nest => nest.Seconds)));
+            faults += SetReport.Faults(set.Name, nests);
+        }
+        foreach (var curve in growth.GroupBy(point => point.Curve))
+            GrowthReport.Say(curve.Key, [.. curve.Select(point => (point.Size, point.Seconds))]);
+        return faults > 0 ? 1 : 0;
+    }
+
+    private static void BesideGreedy(List<MeasuredNest> nests)
+    {
+        var greedy = nests.Select(nest => MeasuredNest.Of(new GreedyNester(), nest.Instance, Effort.Quick, null)).ToList();
+        Report.Say($"    money {Money(nests):0.00}, bars {nests.Sum(nest => nest.Bars)}, unplaced {nests.Sum(nest => nest.Unplaced)}; greedy: money {Money(greedy):0.00}, bars {greedy.Sum(nest => nest.Bars)}, unplaced {greedy.Sum(nest => nest.Unplaced)}");
+    }
+
+    private static decimal Money(List<MeasuredNest> nests) => nests.Sum(nest => nest.Nest.ValueMicros) / 1_000_000m;
+}
