@@ -38,7 +38,7 @@ internal sealed class EditedNestCheck(EditedNest nest, EditedMaterials materials
         if (whole.Any(violation => violation.Code == NestRule.Priority))
             found.AddRange(OfLinesAlike());
         if (nest.Problem.Remnants?.MostNew is not null)
-            found.AddRange(Remainders().SelectMany(remainders => Among(remainders, OfRemainders)));
+            found.AddRange(Remainders().SelectMany(remainders => Among(remainders, OfRemainders)).Select(AtMember));
         var codes = found.Select(violation => violation.Code).ToHashSet(StringComparer.Ordinal);
         found.AddRange(whole.Where(violation => !codes.Contains(violation.Code) && !OfMaterials.Contains(violation.Code) && !NotStated.Contains(violation.Code))
             .Select(violation => new FoundViolation(default, violation.Code, violation.Detail)));
@@ -81,13 +81,17 @@ internal sealed class EditedNestCheck(EditedNest nest, EditedMaterials materials
         return places;
     }
 
+    private FoundViolation AtMember(FoundViolation violation) =>
+        violation with { Place = violation.Place with { Member = MemberOf(violation.Code, nest.Layouts[violation.Place.Layout!.Value].Json) } };
+
     /// <summary>The member of a layout that a rule is about; null where it is the layout as a whole, or the edit does not state the member.</summary>
     private static string? MemberOf(string code, EditedLayoutJson layout) => code switch
     {
         NestRule.UnknownStock => "stockId",
         NestRule.EmptyLayout => "cuts",
         NestRule.Trim when layout.TrimLength is not null => "trimLength",
-        NestRule.RemainderLength or NestRule.RemainderKind or NestRule.RemainderValueHigh or NestRule.RemainderValueLow when layout.Remainder is not null => "remainder",
+        NestRule.RemainderLength or NestRule.RemainderKind or NestRule.RemainderValueHigh or NestRule.RemainderValueLow or NestRule.TooManyRemnants
+            when layout.Remainder is not null => "remainder",
         _ => null,
     };
 
