@@ -16,7 +16,7 @@ namespace SawEngine.Solvers.Nesting;
 internal sealed record SearchEffort(int Cells, double GoodEnough, long FirstFillSteps, long FillSteps, int MoreDives, double GoodGap, long RepackWork, int VainRepacks, double VainRepacksPerBar, IReadOnlyList<int> RepackSizes)
 {
     private static readonly SearchEffort Quick = new(32_768, 1e-3, 1_000_000, 2_000_000, 0, 3e-3, 60_000_000, 8, 0.7, [5, 7]);
-    private static readonly SearchEffort Standard = new(131_072, 2e-5, 5_000_000, 50_000_000, 6, 0, 600_000_000, 120, 10, [4, 6, 8]);
+    private static readonly SearchEffort Standard = new(131_072, 2e-5, 5_000_000, 50_000_000, 6, 0, 1_200_000_000, 200, 15, [4, 6, 8]);
     private static readonly SearchEffort Thorough = new(131_072, 1e-6, 20_000_000, 500_000_000, 60, 0, 8_000_000_000, 1_000, 60, [4, 6, 8, 12]);
 
     public static SearchEffort Of(Effort effort) => effort switch { Effort.Quick => Quick, Effort.Standard => Standard, _ => Thorough };
