@@ -112,7 +112,7 @@ internal sealed class PartSearch
     private void RepackBars(Repack repack)
     {
         var started = _meter.Spent;
-        _meter.Limit = started + _effort.RepackWork;
+        _meter.Limit = started + _effort.RepackWorkPerType * _part.Types.Count;
         var vain = 0;
         for (var i = 0; Bars.Count > _effort.RepackSizes[0] && vain < Math.Min(_effort.VainRepacks, Bars.Count * _effort.VainRepacksPerBar) && Cost - Bound > _effort.GoodGap * Cost && !IsProved && !_meter.IsStopped; i++)
         {
