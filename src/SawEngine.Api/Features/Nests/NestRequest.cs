@@ -6,7 +6,7 @@ using SawEngine.Core;
 namespace SawEngine.Api.Features.Nests;
 
 /// <summary>Pieces to be cut from stock under one set of cut rules, without saws, dates and orders.</summary>
-public sealed record NestRequest : OperationRequest, ITimeLimited
+public record NestRequest : OperationRequest, ITimeLimited
 {
     /// <summary>What is wanted.</summary>
     [MinLength(1), MaxLength(Limits.Lines)]
@@ -28,4 +28,7 @@ public sealed record NestRequest : OperationRequest, ITimeLimited
     /// <summary>Seconds after which the best answer so far is taken. Left out, only effort limits the work.</summary>
     [Range(0, Limits.Seconds, MinimumIsExclusive = true)]
     public decimal? TimeLimitSeconds { get; init; }
+
+    /// <summary>Whether values are money; else they are lengths.</summary>
+    internal bool IsCosted => Stock.Any(item => item.Cost is not null);
 }
