@@ -11,6 +11,10 @@ public sealed record EditedLayoutJson
     [MinLength(1), MaxLength(Limits.TextLength)]
     public required string LayoutId { get; init; }
 
+    /// <summary>Place in the order of cutting. Layouts without one come last; equal ones come by id.</summary>
+    [Range(1, Limits.TotalQuantity)]
+    public int? Sequence { get; init; }
+
     /// <summary>Stock item that the bar is of.</summary>
     [MinLength(1), MaxLength(Limits.IdLength)]
     public required string StockId { get; init; }

@@ -41,8 +41,11 @@ internal sealed class EditedNest
     /// <summary>What is in no layout, by piece.</summary>
     public IReadOnlyList<UnplacedPieces> Unplaced { get; }
 
-    /// <summary>The layouts of stock that is offered.</summary>
-    public IEnumerable<BarLayout> Known => Layouts.Where(layout => layout.IsKnown).Select(layout => layout.Booked);
+    /// <summary>The layouts in the order in which they are cut.</summary>
+    public IEnumerable<EditedLayout> InSequence => Layouts.OrderBy(layout => layout.Json.Sequence ?? int.MaxValue).ThenBy(layout => layout.Json.LayoutId, StringComparer.Ordinal);
+
+    /// <summary>The layouts of stock that is offered, in the order in which they are cut.</summary>
+    public IEnumerable<BarLayout> Known => InSequence.Where(layout => layout.IsKnown).Select(layout => layout.Booked);
 
     /// <summary>Cost of the layouts of stock that is offered, in millionths.</summary>
     public long ValueMicros => Known.Sum(_cost.Micros);

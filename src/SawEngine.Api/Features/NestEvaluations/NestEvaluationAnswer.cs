@@ -35,10 +35,11 @@ internal sealed class NestEvaluationAnswer(
     private List<NestLayoutJson> Layouts()
     {
         var mapping = new NestLayoutMapping(_scale, request.IsCosted, nest.Problem);
+        var broken = nest.Layouts.Where((_, i) => _broken.Contains(i)).Select(layout => layout.Json.LayoutId).ToHashSet(StringComparer.Ordinal);
         return
         [
-            .. nest.Layouts.Where((_, i) => !_broken.Contains(i))
-                .Select(layout => mapping.ToJson(layout.Json.LayoutId, materials.OfStock(layout.Json.StockId), layout.Booked))
+            .. nest.InSequence.Select((layout, i) => (Layout: layout, Sequence: i + 1)).Where(placed => !broken.Contains(placed.Layout.Json.LayoutId))
+                .Select(placed => mapping.ToJson(placed.Layout.Json.LayoutId, placed.Sequence, materials.OfStock(placed.Layout.Json.StockId), placed.Layout.Booked))
                 .OrderBy(layout => layout.LayoutId, StringComparer.Ordinal),
         ];
     }
@@ -54,7 +55,7 @@ internal sealed class NestEvaluationAnswer(
         request,
         catalogs,
         [],
-        [.. nest.Layouts.Where(layout => layout.IsKnown).Select(layout => (materials.OfStock(layout.Json.StockId), layout.Booked))]).Write();
+        [.. nest.InSequence.Where(layout => layout.IsKnown).Select(layout => (materials.OfStock(layout.Json.StockId), layout.Booked))]).Write();
 
     private NestComparisonJson Comparison(NestResponse own) => new()
     {

@@ -20,7 +20,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         return new(request, catalogs, [.. groups.Zip(nests)]);
     }
 
-    /// <summary>The layouts of all groups.</summary>
+    /// <summary>The layouts of all groups, one group after the other, in the order in which they are cut.</summary>
     public IEnumerable<BarLayout> Layouts => nests.SelectMany(n => n.Nest.Layouts);
 
     public NestResponse Write(OperationContext context) => new()
@@ -29,7 +29,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         LengthUnit = WireEnum.Text(request.LengthUnit),
         Status = Status(),
         Objective = Objective(),
-        Layouts = [.. nests.SelectMany(n => LayoutsOf(n.Group, n.Nest)).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)],
+        Layouts = LayoutsById(),
         Unplaced = [.. nests.SelectMany(n => n.Nest.Unplaced).OrderBy(unplaced => unplaced.Piece).Select(Unplaced)],
         Claims = Claims(),
         Totals = Totals(),
@@ -65,11 +65,21 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
 
     private StoppedBy Weakest() => nests.Max(n => n.Nest.StoppedBy);
 
-    private IEnumerable<NestLayoutJson> LayoutsOf(NestGroup group, Nest nest)
+    /// <summary>Layouts of one stock item are numbered in the order in which they are cut.</summary>
+    private List<NestLayoutJson> LayoutsById()
     {
-        var mapping = new NestLayoutMapping(_scale, request.IsCosted, group.Problem);
-        return nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
-            .SelectMany(ofItem => ofItem.Select((layout, i) => mapping.ToJson($"{ofItem.Key}.{i + 1}", group.Material, layout)));
+        var ofStock = new Dictionary<string, int>(StringComparer.Ordinal);
+        var layouts = new List<NestLayoutJson>();
+        foreach (var (group, nest) in nests)
+        {
+            var mapping = new NestLayoutMapping(_scale, request.IsCosted, group.Problem);
+            foreach (var layout in nest.Layouts)
+            {
+                var number = ofStock[layout.Stock.StockId] = ofStock.GetValueOrDefault(layout.Stock.StockId) + 1;
+                layouts.Add(mapping.ToJson($"{layout.Stock.StockId}.{number}", layouts.Count + 1, group.Material, layout));
+            }
+        }
+        return [.. layouts.OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)];
     }
 
     private List<ClaimJson> Claims()

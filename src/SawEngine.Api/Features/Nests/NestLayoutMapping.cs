@@ -13,9 +13,10 @@ internal sealed class NestLayoutMapping(LengthScale scale, bool isMoney, NestPro
 {
     private readonly Dictionary<PieceRef, OrderLine> _lines = problem.Lines.ToDictionary(line => line.Ref);
 
-    public NestLayoutJson ToJson(string id, NestMaterial material, BarLayout layout) => new()
+    public NestLayoutJson ToJson(string id, int sequence, NestMaterial material, BarLayout layout) => new()
     {
         LayoutId = id,
+        Sequence = sequence,
         StockId = layout.Stock.StockId,
         Section = material.Section,
         Grade = material.Grade,

@@ -22,6 +22,13 @@ public record NestRequest : OperationRequest, ITimeLimited
     /// <summary>When a remainder is kept, and what it is worth. Left out, nothing is kept or credited.</summary>
     public RemnantRulesJson? Remnants { get; init; }
 
+    /// <summary>
+    /// Order lines, here entries of `pieces`, that may be begun and not finished at once: pallets that can stand at the saw. Where layouts cannot be put in an order with as few, a
+    /// warning says how many there are; none is changed for it.
+    /// </summary>
+    [Range(1, Limits.Lines)]
+    public int? MostOpenLines { get; init; }
+
     /// <summary>How much work may be spent; equal requests spend equal work and give equal answers.</summary>
     public Effort Effort { get; init; } = Effort.Standard;
 

@@ -13,7 +13,7 @@ internal sealed class NestTotals
     private readonly IReadOnlyList<(NestMaterial Material, BarLayout Layout)> _layouts;
     private readonly Dictionary<NestMaterial, decimal> _weights;
 
-    /// <summary>Layouts, and all materials that are wanted, whether or not there are layouts of them.</summary>
+    /// <summary>Layouts in the order in which they are cut, and all materials that are wanted, whether or not there are layouts of them.</summary>
     public NestTotals(
         NestRequest request, Catalogs catalogs, IEnumerable<NestMaterial> wanted, IReadOnlyList<(NestMaterial Material, BarLayout Layout)> layouts)
     {
@@ -26,6 +26,7 @@ internal sealed class NestTotals
     {
         BarsUsed = _layouts.Sum(l => l.Layout.Repeat),
         CutCount = _layouts.Sum(l => CutCount.Of(l.Layout, _kerf) * l.Layout.Repeat),
+        MostOpenLines = OpenLines.Most([.. _layouts.Select(l => l.Layout)]),
         StockLength = Sum(l => l.Stock.Length),
         PieceLength = Sum(PieceLength),
         KerfLength = Sum(l => Length.Max(l.KerfTotal, Length.Zero)),

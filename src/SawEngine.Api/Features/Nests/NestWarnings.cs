@@ -6,15 +6,17 @@ using SawEngine.Core.Stock;
 
 namespace SawEngine.Api.Features.Nests;
 
-/// <summary>What a caller should know of a nesting request and the layouts for it.</summary>
+/// <summary>What a caller should know of a nesting request and the layouts for it, in the order in which they are cut.</summary>
 internal static class NestWarnings
 {
-    public static IEnumerable<WarningJson> Of(NestRequest request, IReadOnlyCollection<BarLayout> layouts)
+    public static IEnumerable<WarningJson> Of(NestRequest request, IReadOnlyList<BarLayout> layouts)
     {
         if (TrimIsNotUsed(request))
             yield return TrimWarning();
         if (NotKept(request, layouts) is var notKept and > 0)
             yield return RemnantWarning(notKept);
+        if (request.MostOpenLines is { } most && OpenLines.Most(layouts) is var open && open > most)
+            yield return OpenLinesWarning(open);
         var used = layouts.Select(layout => layout.Stock.StockId).ToHashSet(StringComparer.Ordinal);
         foreach (var warning in NominalLength.Warnings(request.Stock, item => item.StockId, item => item.NominalLength, used, new(request.LengthUnit)))
             yield return warning;
@@ -27,6 +29,13 @@ internal static class NestWarnings
         Code = WarningCode.TrimNotUsed,
         Pointer = "#/cut/trim",
         Detail = "All stock has sawn ends, which need no trim; state `endCondition` where an end is raw.",
+    };
+
+    private static WarningJson OpenLinesWarning(int open) => new()
+    {
+        Code = WarningCode.OpenLinesLimitExceeded,
+        Pointer = "#/mostOpenLines",
+        Detail = $"Order lines that are begun and not finished at once, in the order of `sequence`: {open}.",
     };
 
     /// <summary>Remainders that are scrap only because no more remnants may be left.</summary>
