@@ -9,6 +9,9 @@ namespace SawEngine.Solvers.Nesting.Afterwards;
 /// </summary>
 internal sealed class FreeGains
 {
+    /// <summary>A step goes through all types; with more than these fewer steps are taken.</summary>
+    private const int TypesPerStep = 64;
+
     private readonly NestModel _model;
     private readonly LayoutCost _cost;
     private readonly AfterwardsEffort _effort;
@@ -37,17 +40,19 @@ internal sealed class FreeGains
     /// <summary>The bars with remnants gathered first; null where no remnants are kept, or none could be gathered.</summary>
     public IReadOnlyList<OpenBar>? Gathered()
     {
-        if (_cost.Remnants is null || _layouts.Sum(layout => (long)layout.Repeat) > _effort.Gathering)
+        if (_cost.Remnants is null || _layouts.Sum(layout => (long)layout.Repeat) > Steps(_effort.Gathering))
             return null;
         List<FilledBar> bars = [.. _layouts.SelectMany(layout => Enumerable.Repeat(new FilledBar(layout.Stock, layout.Counts), layout.Repeat))];
-        var gathered = RemnantGathering.Gather(bars, EndOf, _effort.Gathering, _cancellation);
+        var gathered = RemnantGathering.Gather(bars, EndOf, Steps(_effort.Gathering), _cancellation);
         if (gathered.SequenceEqual(bars))
             return null;
         return Merged(Counted(gathered.Select(bar => new CountedLayout(bar.Stock, bar.Counts, 1))));
     }
 
     private List<OpenBar> Merged(List<CountedLayout> layouts) =>
-        [.. LayoutMerging.Merge(layouts, Fits, CostOf, _effort.Merging, _cancellation).Select(Lay).Where(bar => bar.Last is not null), .. _fixed];
+        [.. LayoutMerging.Merge(layouts, Fits, CostOf, Steps(_effort.Merging), _cancellation).Select(Lay).Where(bar => bar.Last is not null), .. _fixed];
+
+    private long Steps(long most) => most / (1 + _model.Types.Length / TypesPerStep);
 
     private OpenBar Lay(CountedLayout layout) => CutOrder.Lay(_model, layout.Stock, layout.Repeat, layout.Counts)!;
 

@@ -19,7 +19,9 @@ public static class OpenStacks
         var steps = new StepBudget(budget, cancellation);
         var components = graph.Components();
         var widest = sets.Select(set => set.Count).DefaultIfEmpty(0).Max();
-        var bound = components.Select(component => graph.Bound(component, steps)).Append(widest).Max();
+        var forBound = steps.Part(steps.Left / 4);
+        var bound = components.Select(component => graph.Bound(component, forBound)).Append(widest).Max();
+        steps.Spend(forBound.Spent);
         var aim = Math.Max(bound, limit ?? 0);
         var closing = new List<int>();
         // The component that forces most open lines decides; the others need only stay within what it forces.

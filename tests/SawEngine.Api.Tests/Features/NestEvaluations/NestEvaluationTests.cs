@@ -224,8 +224,8 @@ public sealed class NestEvaluationTests(ServiceHost host)
             var nest = await host.Post(Nests, request.ToJsonString(), 200);
             var layouts = nest["layouts"]!.AsArray();
             await AssertClean(nest, request, layouts, seed);
-            var positions = await AssertClean(nest, request, Kept(layouts, "layoutId", "stockId", "repeat", "cuts", "pieceId", "start", "end", "turn", "remainder", "kind"), seed);
-            var order = await AssertClean(nest, request, Kept(layouts, "layoutId", "stockId", "repeat", "cuts", "pieceId", "turn", "remainder", "kind"), seed);
+            var positions = await AssertClean(nest, request, Kept(layouts, "layoutId", "sequence", "stockId", "repeat", "cuts", "pieceId", "start", "end", "turn", "remainder", "kind"), seed);
+            var order = await AssertClean(nest, request, Kept(layouts, "layoutId", "sequence", "stockId", "repeat", "cuts", "pieceId", "turn", "remainder", "kind"), seed);
             Assert.Equal((string?)positions["requestDigest"], (string?)order["requestDigest"]);
             cuts += layouts.Sum(layout => layout!["cuts"]!.AsArray().Count);
             mitered += layouts.Sum(layout => layout!["cuts"]!.AsArray().Count(cut => cut!["endCut"] is not null));
