@@ -165,7 +165,7 @@ public sealed class NestEvaluationTests(ServiceHost host)
 
         AssertJson(
             """
-            [{"layoutId":"L","stockId":"S","repeat":1,"trimLength":10,"kerfLength":4,"cutCount":3,"cuts":[{"pieceId":"A","start":10,"end":1010},{"pieceId":"B","start":1012,"end":3012}],
+            [{"layoutId":"L","sequence":1,"stockId":"S","repeat":1,"trimLength":10,"kerfLength":4,"cutCount":3,"cuts":[{"pieceId":"A","start":10,"end":1010},{"pieceId":"B","start":1012,"end":3012}],
               "remainder":{"length":2986,"kind":"remnant","value":14.93}}]
             """,
             answer["layouts"]);
