@@ -28,7 +28,7 @@ public sealed class NestTests(ServiceHost host)
             answer["layouts"]);
         AssertJson("""[{"stockId":"s","quantity":1}]""", answer["claims"]);
         AssertJson(
-            """{"barsUsed":1,"cutCount":2,"stockLength":6000,"pieceLength":5995.2,"kerfLength":4.8,"trimLength":0,"remnantLength":0,"scrapLength":0,"materialYield":0.9992}""",
+            """{"barsUsed":1,"cutCount":2,"mostOpenLines":1,"stockLength":6000,"pieceLength":5995.2,"kerfLength":4.8,"trimLength":0,"remnantLength":0,"scrapLength":0,"materialYield":0.9992}""",
             answer["totals"]);
     }
 
