@@ -38,8 +38,8 @@ internal sealed class NestEvaluationAnswer(
         var broken = nest.Layouts.Where((_, i) => _broken.Contains(i)).Select(layout => layout.Json.LayoutId).ToHashSet(StringComparer.Ordinal);
         return
         [
-            .. nest.InSequence.Select((layout, i) => (Layout: layout, Sequence: i + 1)).Where(placed => !broken.Contains(placed.Layout.Json.LayoutId))
-                .Select(placed => mapping.ToJson(placed.Layout.Json.LayoutId, placed.Sequence, materials.OfStock(placed.Layout.Json.StockId), placed.Layout.Booked))
+            .. nest.InSequence.Where(layout => !broken.Contains(layout.Json.LayoutId))
+                .Select((layout, i) => mapping.ToJson(layout.Json.LayoutId, i + 1, materials.OfStock(layout.Json.StockId), layout.Booked))
                 .OrderBy(layout => layout.LayoutId, StringComparer.Ordinal),
         ];
     }
