@@ -21,14 +21,14 @@ public sealed class NestTests(ServiceHost host)
         AssertJson("""{"value":6000,"bound":6000,"gap":0}""", answer["objective"]);
         AssertJson(
             """
-            [{"layoutId":"s.1","stockId":"s","repeat":1,"trimLength":0,"kerfLength":4.8,"cutCount":2,
+            [{"layoutId":"s.1","sequence":1,"stockId":"s","repeat":1,"trimLength":0,"kerfLength":4.8,"cutCount":2,
               "cuts":[{"pieceId":"p","start":0,"end":1998.4},{"pieceId":"p","start":2000.8,"end":3999.2},{"pieceId":"p","start":4001.6,"end":6000}],
               "remainder":{"length":0,"kind":"scrap","value":0}}]
             """,
             answer["layouts"]);
         AssertJson("""[{"stockId":"s","quantity":1}]""", answer["claims"]);
         AssertJson(
-            """{"barsUsed":1,"cutCount":2,"stockLength":6000,"pieceLength":5995.2,"kerfLength":4.8,"trimLength":0,"remnantLength":0,"scrapLength":0,"materialYield":0.9992}""",
+            """{"barsUsed":1,"cutCount":2,"mostOpenLines":1,"stockLength":6000,"pieceLength":5995.2,"kerfLength":4.8,"trimLength":0,"remnantLength":0,"scrapLength":0,"materialYield":0.9992}""",
             answer["totals"]);
     }
 
@@ -126,6 +126,61 @@ public sealed class NestTests(ServiceHost host)
         Assert.Equal(("remnant_limit_reached", "#/remnants/mostNew"), ((string?)warning["code"], (string?)warning["pointer"]));
         Assert.EndsWith(": 2.", (string?)warning["detail"], StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task Layouts_are_numbered_in_an_order_that_keeps_few_lines_open()
+    {
+        for (var seed = 0; seed < 30; seed++)
+        {
+            var answer = await host.Post(Path, RandomNest.Of(new(seed), isCosted: seed % 2 == 0).ToJsonString(), 200);
+            var layouts = answer["layouts"]!.AsArray().Select(layout => (Sequence: (int)layout!["sequence"]!, Pieces: layout["cuts"]!.AsArray().Select(cut => (string)cut!["pieceId"]!).ToHashSet())).ToList();
+
+            Assert.Equal(Enumerable.Range(1, layouts.Count), layouts.Select(layout => layout.Sequence).Order());
+            var open = OpenAtOnce([.. layouts.OrderBy(layout => layout.Sequence).Select(layout => layout.Pieces)]);
+            Assert.Equal(open, (int)answer["totals"]!["mostOpenLines"]!);
+        }
+    }
+
+    [Fact]
+    public async Task Layout_that_links_two_others_is_cut_between_them()
+    {
+        // Without kerf each bar is filled in one way only: p + q, r + s, q + r. In the order of their ids q, r and s would be open at once.
+        var answer = await host.Post(
+            Path,
+            """
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":1},{"pieceId":"q","length":1100,"quantity":2},{"pieceId":"r","length":1300,"quantity":2},{"pieceId":"s","length":1700,"quantity":1}],
+             "stock":[{"stockId":"a","kind":"bar","length":2100,"quantity":1},{"stockId":"b","kind":"bar","length":3000,"quantity":1},{"stockId":"c","kind":"bar","length":2400,"quantity":1}],"cut":{"kerf":0}}
+            """,
+            200);
+
+        Assert.Equal(["a.1", "b.1", "c.1"], answer["layouts"]!.AsArray().Select(layout => (string?)layout!["layoutId"]));
+        Assert.Equal(2, (int?)answer["layouts"]![2]!["sequence"]);
+        Assert.Equal(2, (int?)answer["totals"]!["mostOpenLines"]);
+    }
+
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(2, false)]
+    public async Task More_open_lines_than_asked_for_are_warned_about(int most, bool isWarned)
+    {
+        // The only bar holds both lines.
+        var answer = await host.Post(
+            Path,
+            $$"""{"pieces":[{"pieceId":"p","length":1000,"quantity":1},{"pieceId":"q","length":900,"quantity":1}],"stock":[{"stockId":"s","kind":"bar","length":2000,"quantity":1}],"cut":{"kerf":2},"mostOpenLines":{{most}}}""",
+            200);
+
+        Assert.Equal("optimal", (string?)answer["status"]);
+        Assert.Equal(2, (int?)answer["totals"]!["mostOpenLines"]);
+        var warnings = answer["warnings"]!.AsArray();
+        Assert.Equal(isWarned ? ["open_lines_limit_exceeded #/mostOpenLines"] : [], warnings.Select(warning => $"{warning!["code"]} {warning["pointer"]}"));
+        Assert.All(warnings, warning => Assert.EndsWith(": 2.", (string?)warning!["detail"], StringComparison.Ordinal));
+    }
+
+    /// <summary>Lines begun by a layout or one before it, and found on it or one behind it; the most of all layouts.</summary>
+    private static int OpenAtOnce(IReadOnlyList<HashSet<string>> layouts) =>
+        Enumerable.Range(0, layouts.Count)
+            .Select(now => layouts.Take(now + 1).SelectMany(pieces => pieces).Intersect(layouts.Skip(now).SelectMany(pieces => pieces)).Count())
+            .DefaultIfEmpty().Max();
 
     [Fact]
     public async Task Trim_on_sawn_stock_is_not_used_and_warned_about()
