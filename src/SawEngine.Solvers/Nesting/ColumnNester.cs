@@ -12,19 +12,21 @@ namespace SawEngine.Solvers.Nesting;
 public sealed class ColumnNester : INester
 {
     /// <inheritdoc/>
-    public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
+    public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation) =>
+        Solve(problem, SearchEffort.Of(effort), new(cancellation));
+
+    internal static Nest Solve(NestProblem problem, SearchEffort effort, SearchMeter meter)
     {
-        var meter = new SearchMeter(cancellation);
         var cost = LayoutCost.Of(problem);
-        var greedy = GreedyNester.Best(problem, cancellation, out _);
+        var greedy = GreedyNester.Best(problem, meter);
         var (layouts, placed) = LineAssignment.Of(problem, greedy.Model, greedy.Bars);
         var model = greedy.Model.For(placed);
         try
         {
-            var (bars, bound) = Search(model, greedy, cost, SearchEffort.Of(effort), meter);
+            var (bars, bound) = Search(model, greedy, cost, effort, meter);
             if (bars.IsBetterThan(greedy))
                 (layouts, _) = LineAssignment.Of(problem, model, bars.Bars);
-            bound = model.IsRestricted ? Bound(problem, placed, SearchEffort.Of(effort), meter) : bound + cost.CostPerCutMicros * model.Pieces;
+            bound = model.IsRestricted ? Bound(problem, placed, effort, meter) : bound + cost.CostPerCutMicros * model.Pieces;
             return GreedyNester.Answer(problem, layouts, placed, bound, meter.IsCanceled);
         }
         catch (OverflowException)

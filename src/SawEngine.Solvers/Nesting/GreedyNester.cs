@@ -19,25 +19,24 @@ public sealed class GreedyNester : INester
     /// <inheritdoc/>
     public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
     {
-        var best = Best(problem, cancellation, out var canceled);
+        var meter = new SearchMeter(cancellation);
+        var best = Best(problem, meter);
         var (layouts, placed) = LineAssignment.Of(problem, best.Model, best.Bars);
-        return Answer(problem, layouts, placed, NestBound.Micros(problem, placed), canceled);
+        return Answer(problem, layouts, placed, NestBound.Micros(problem, placed), meter.IsCanceled);
     }
 
     /// <inheritdoc/>
     public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) =>
         NestBound.Micros(problem, problem.Lines.ToDictionary(line => line.Ref, line => line.Quantity));
 
-    internal static FilledBars Best(NestProblem problem, CancellationToken cancellation, out bool canceled)
+    internal static FilledBars Best(NestProblem problem, SearchMeter meter)
     {
         FilledBars? best = null;
-        canceled = false;
-        foreach (var filled in Candidates(problem, cancellation))
+        foreach (var filled in Candidates(problem, meter))
         {
             if (filled is not null && filled.IsBetterThan(best))
                 best = filled;
-            canceled = cancellation.IsCancellationRequested;
-            if (canceled)
+            if (meter.IsCanceled)
                 break;
         }
         return best!;
@@ -66,36 +65,36 @@ public sealed class GreedyNester : INester
         };
     }
 
-    private static IEnumerable<FilledBars?> Candidates(NestProblem problem, CancellationToken cancellation)
+    private static IEnumerable<FilledBars?> Candidates(NestProblem problem, SearchMeter meter)
     {
         var work = 0L;
         var model = ModelOf(problem, roomiest: false);
         var longestFirst = Enumerable.Range(0, model.Types.Length).ToList();
         var cheapest = StockOrder.CheapestFirst(model);
-        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantFirst(model), CancellationToken.None));
-        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, cheapest, cancellation));
-        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantThenCheapest(model), cancellation));
-        yield return FilledBars.Of(model, BestFit.Fill(model, ScarcestFirst(model), cheapest, cancellation));
+        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantFirst(model), meter: null));
+        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, cheapest, meter));
+        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantThenCheapest(model), meter));
+        yield return FilledBars.Of(model, BestFit.Fill(model, ScarcestFirst(model), cheapest, meter));
         // Where bars run out, short pieces first places more of them.
-        yield return FilledBars.Of(model, BestFit.Fill(model, Enumerable.Reverse(longestFirst), StockOrder.ShortestRemnantFirst(model), cancellation));
+        yield return FilledBars.Of(model, BestFit.Fill(model, Enumerable.Reverse(longestFirst), StockOrder.ShortestRemnantFirst(model), meter));
         if (problem.Lines.Any(line => line.HeatRule == HeatRule.Single))
         {
             var roomy = ModelOf(problem, roomiest: true);
-            yield return FilledBars.Of(roomy, BestFit.Fill(roomy, ScarcestFirst(roomy), StockOrder.CheapestFirst(roomy), cancellation));
-            yield return FilledBars.Of(roomy, BarFill.Fill(roomy, StockOrder.CheapestFirst(roomy), StockOrder.LeastMillCostPerLength(roomy), ref work, cancellation));
+            yield return FilledBars.Of(roomy, BestFit.Fill(roomy, ScarcestFirst(roomy), StockOrder.CheapestFirst(roomy), meter));
+            yield return FilledBars.Of(roomy, BarFill.Fill(roomy, StockOrder.CheapestFirst(roomy), StockOrder.LeastMillCostPerLength(roomy), ref work, meter));
         }
         if (problem.Lines.Select(line => line.Priority).Distinct().Skip(1).Any() || problem.Due.Values.Distinct().Skip(1).Any())
         {
             var ranked = ModelOf(problem, roomiest: false, byPriority: true);
             var mostUrgentFirst = Enumerable.Range(0, ranked.Types.Length).OrderBy(type => ranked.UrgencyOf(ranked.Types[type])).ToList();
-            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.CheapestFirst(ranked), cancellation));
-            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.ShortestRemnantFirst(ranked), cancellation));
+            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.CheapestFirst(ranked), meter));
+            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.ShortestRemnantFirst(ranked), meter));
         }
         if (problem.Stock.Any(item => item.ForeignPlantCostMicros is not null))
         {
             var local = ModelOf(problem, roomiest: false, fromOwnPlant: true);
-            yield return FilledBars.Of(local, BestFit.Fill(local, Enumerable.Range(0, local.Types.Length), StockOrder.CheapestFirst(local), cancellation));
-            yield return FilledBars.Of(local, BarFill.Fill(local, StockOrder.CheapestFirst(local), FillLimits[1] * StockOrder.LeastMillCostPerLength(local), ref work, cancellation));
+            yield return FilledBars.Of(local, BestFit.Fill(local, Enumerable.Range(0, local.Types.Length), StockOrder.CheapestFirst(local), meter));
+            yield return FilledBars.Of(local, BarFill.Fill(local, StockOrder.CheapestFirst(local), FillLimits[1] * StockOrder.LeastMillCostPerLength(local), ref work, meter));
         }
         foreach (var limit in FillLimits)
         {
@@ -103,7 +102,7 @@ public sealed class GreedyNester : INester
             {
                 if (work > FillWork)
                     yield break;
-                yield return FilledBars.Of(model, BarFill.Fill(model, order, limit * StockOrder.LeastMillCostPerLength(model), ref work, cancellation));
+                yield return FilledBars.Of(model, BarFill.Fill(model, order, limit * StockOrder.LeastMillCostPerLength(model), ref work, meter));
             }
         }
     }

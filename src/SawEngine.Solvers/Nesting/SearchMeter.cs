@@ -3,15 +3,20 @@ namespace SawEngine.Solvers.Nesting;
 /// <summary>
 /// Counts work so that a search ends after the same work everywhere: cells of tables, and steps of linear programs in cells that take as long.
 /// </summary>
-internal sealed class SearchMeter(CancellationToken cancellation)
+internal sealed class SearchMeter(Func<bool> isCanceled)
 {
     private const long CellsPerPivotAndRow = 250;
+
+    public SearchMeter(CancellationToken cancellation)
+        : this(() => cancellation.IsCancellationRequested)
+    {
+    }
 
     public long Spent { get; private set; }
 
     public long Limit { get; set; } = long.MaxValue;
 
-    public bool IsCanceled => cancellation.IsCancellationRequested;
+    public bool IsCanceled => isCanceled();
 
     /// <summary>Whether the work is done or the caller has no more time.</summary>
     public bool IsStopped => Spent >= Limit || IsCanceled;

@@ -2,7 +2,8 @@ using SawEngine.Core;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Solvers.Nesting;
-using static SawEngine.Solvers.Tests.Nesting.Some;
+using SawEngine.Tests.Nesting;
+using static SawEngine.Tests.Nesting.Some;
 
 namespace SawEngine.Solvers.Tests.Nesting;
 
@@ -14,23 +15,12 @@ public class NestBoundTests
     [MemberData(nameof(Nesters))]
     public void Bound_is_never_above_the_least_cost_of_all_nests(INester nester)
     {
-        var (compared, tight) = (0, 0);
+        var compared = new Dictionary<string, int>();
         for (var seed = 0; seed < 1_500; seed++)
-        {
-            var problem = RandomProblem.Of(seed, mostLines: 3, mostQuantity: 2, mostStock: 3);
-            var nest = nester.Solve(problem, Effort.Standard, CancellationToken.None);
-            var placed = Placed(nest);
-            if (placed.Count == 0 || ExhaustiveNest.LeastCost(problem, placed) is not { } least)
-                continue;
-            Assert.True(nest.BoundMicros <= least, $"seed {seed}: bound {nest.BoundMicros}, least {least}");
-            Assert.True(least <= nest.ValueMicros, $"seed {seed}: least {least}, value {nest.ValueMicros}");
-            Assert.True(nest.BoundMicros >= NestBound.Micros(problem, placed), $"seed {seed}: bound {nest.BoundMicros}, by capacity {NestBound.Micros(problem, placed)}");
-            compared++;
-            tight += nest.BoundMicros == least ? 1 : 0;
-        }
+            Assert.Equal([], NestProperties.FaultsOfBound(nester, seed, compared).Select(fault => $"seed {seed}: {fault}"));
         // The comparison is worth something only where most problems have pieces placed and many bounds meet the least cost.
-        Assert.True(compared > 800, $"{compared} compared");
-        Assert.True(tight > compared / 4, $"{tight} of {compared} met");
+        Assert.True(compared["bound"] > 800, $"{compared["bound"]} compared");
+        Assert.True(compared["bound met"] > compared["bound"] / 4, $"{compared["bound met"]} of {compared["bound"]} met");
     }
 
     [Fact]
@@ -41,7 +31,7 @@ public class NestBoundTests
         {
             var problem = RandomProblem.Of(seed, mostLines: 3, mostQuantity: 1, mostStock: 2);
             var nest = new ColumnNester().Solve(problem, Effort.Quick, CancellationToken.None);
-            var placed = Placed(nest);
+            var placed = NestProperties.Placed(nest);
             if (placed.Count < 2 || ExhaustiveNest.LeastCost(problem, placed, withTurns: true) is not { } least)
                 continue;
             Assert.True(nest.BoundMicros <= least, $"seed {seed}: bound {nest.BoundMicros}, least {least}");
@@ -134,8 +124,4 @@ public class NestBoundTests
         new() { Lines = lines, Stock = [Bar("A", bar, null)], Rules = new() { Kerf = Mm(kerf) } };
 
     private static Dictionary<PieceRef, int> Placed(NestProblem problem) => problem.Lines.ToDictionary(line => line.Ref, line => line.Quantity);
-
-    private static Dictionary<PieceRef, int> Placed(Nest nest) =>
-        nest.Layouts.SelectMany(layout => layout.Cuts.Select(cut => (cut.Piece, layout.Repeat)))
-            .GroupBy(cut => cut.Piece).ToDictionary(cuts => cuts.Key, cuts => cuts.Sum(cut => cut.Repeat));
 }
