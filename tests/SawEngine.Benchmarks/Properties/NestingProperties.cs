@@ -6,14 +6,16 @@ namespace SawEngine.Benchmarks.Properties;
 /// <summary>The properties of nesting on many random problems; what is found wrong is said with the seed that shows it.</summary>
 internal static class NestingProperties
 {
-    private const string Usage = "properties nesting [--problems N] [--small N] [--seed N]";
+    private const string Usage = "properties nesting [--problems N] [--small N] [--seed N] [--largest [NAME...]]";
 
     /// <summary>Runs the properties; 1 where one does not hold, 2 where the command makes no sense.</summary>
     public static int Run(IEnumerable<string> args)
     {
         try
         {
-            var options = new CommandOptions(args, "--problems", "--small", "--seed");
+            var options = new CommandOptions(args, "--problems", "--small", "--seed", "--largest");
+            if (options.IsGiven("--largest"))
+                return CancellationMeasure.Run(options.All("--largest")) > 0 ? 1 : 0;
             var first = (int)options.Number("--seed", 0);
             var faults = Check("problems", first, (int)options.Number("--problems", 10_000), NestProperties.Faults)
                 + Check("small problems against all nests", first, (int)options.Number("--small", 2_000), (seed, compared) => NestProperties.FaultsOfBound(new ColumnNester(), seed, compared));
