@@ -21,10 +21,10 @@ public static class NestBound
     /// <summary>The bound of one part.</summary>
     internal static long Micros(NestModel model, IEnumerable<int> partTypes, IEnumerable<int> partStock, LayoutCost cost)
     {
-        var types = partTypes.Select(type => model.Types[type]).ToList();
-        var sizes = types.GroupBy(model.SizeOf).OrderBy(alike => alike.Key)
+        var pieces = new PieceGroup(model, partTypes.Select(type => model.Types[type]));
+        var sizes = pieces.Types.GroupBy(model.SizeOf).OrderBy(alike => alike.Key)
             .Select(alike => (alike.Key, alike.Sum(type => (long)type.Demand))).ToList();
-        var bars = partStock.Select(item => BoundBar.Of(model, model.Stock[item], types, cost)).Where(bar => bar.Usable >= bar.LeastUse).ToList();
+        var bars = partStock.Select(item => BoundBar.Of(model, model.Stock[item], pieces, cost)).Where(bar => bar.Usable >= bar.LeastUse).ToList();
         return bars.Count > 0 ? new FluidBound(sizes, bars).Micros() : 0;
     }
 }

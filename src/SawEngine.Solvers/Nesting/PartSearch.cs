@@ -8,6 +8,7 @@ namespace SawEngine.Solvers.Nesting;
 internal sealed class PartSearch
 {
     private const int RoundsPerStep = 5;
+    private const int MostStartKinds = 20;
 
     /// <summary>Where one more bar is a large step in cost, what is left after a step is priced more thoroughly.</summary>
     private const int RoundsPerLargeStep = 20;
@@ -47,6 +48,8 @@ internal sealed class PartSearch
     public static long BoundOf(SearchPart part, long knownBound, SearchEffort effort, SearchMeter meter)
     {
         var search = new PartSearch(part, [], knownBound, effort, meter);
+        if (meter.IsStopped || Pricer.IsTooLarge(part))
+            return knownBound;
         using var master = search.Master();
         search.SolveRoot(master, Pricer.Fine(part, effort.Cells, meter), long.MaxValue);
         return search.Bound;
@@ -72,7 +75,7 @@ internal sealed class PartSearch
         if (IsProved || _meter.IsStopped)
             return;
         FillExactly(_effort.FirstFillSteps);
-        if (IsProved || _meter.IsStopped)
+        if (IsProved || _meter.IsStopped || Pricer.IsTooLarge(_part))
             return;
         var (wanted, available) = (_part.Demand.ToArray(), _part.Bars.Select(bars => bars.Available).ToArray());
         using var master = Master();
@@ -123,15 +126,15 @@ internal sealed class PartSearch
         _meter.Limit = long.MaxValue;
     }
 
-    /// <summary>What is known, and bars of one type each of those kinds that never run out.</summary>
+    /// <summary>What is known, and bars of one type each of those kinds that never run out, where there are many the cheapest.</summary>
     private IEnumerable<Column> StartColumns()
     {
         foreach (var bar in Bars)
             yield return bar;
-        for (var bars = 0; bars < _part.Bars.Count; bars++)
+        var endless = Enumerable.Range(0, _part.Bars.Count).Where(bars => !_part.Bars[bars].IsLimited && _part.Bars[bars].SafeRoom > 0)
+            .OrderBy(bars => (double)_part.Bars[bars].CostMicros / _part.Bars[bars].SafeRoom).Take(MostStartKinds).Order();
+        foreach (var bars in endless)
         {
-            if (_part.Bars[bars].IsLimited)
-                continue;
             for (var type = 0; type < _part.Types.Count; type++)
             {
                 var counts = new int[_part.Types.Count];

@@ -10,7 +10,7 @@ internal sealed class AlikeBars
     private readonly BarStock _first;
     private readonly long _shared;
 
-    public AlikeBars(NestModel model, IReadOnlyList<int> stock, IReadOnlyList<PieceType> served, long pieces, LayoutCost cost)
+    public AlikeBars(NestModel model, IReadOnlyList<int> stock, PieceGroup served, long pieces, LayoutCost cost)
     {
         _cost = cost;
         _first = model.Stock[stock[0]];

@@ -10,13 +10,13 @@ internal sealed class SearchPart
         Model = model;
         Types = types;
         Stock = stock;
-        var served = types.Select(type => model.Types[type]).ToList();
-        Demand = [.. served.Select(type => type.Demand)];
+        var served = new PieceGroup(model, types.Select(type => model.Types[type]));
+        Demand = [.. served.Types.Select(type => type.Demand)];
         Pieces = Demand.Sum(demand => (long)demand);
         Bars = [.. stock.GroupBy(index => KeyOf(model.Stock[index]))
             .Select(alike => new AlikeBars(model, [.. alike], served, Pieces, cost))];
-        LeastSizes = [.. served.Select(model.SizeOf)];
-        SafeSizes = [.. served.Select(type => model.SafeSizeOf(type, served))];
+        LeastSizes = [.. served.Types.Select(model.SizeOf)];
+        SafeSizes = [.. served.Types.Select(served.SafeSizeOf)];
         SetsOf = [.. Bars.Select(SetsFor)];
     }
 
