@@ -18,34 +18,45 @@ public sealed class ColumnNester : INester
     internal static Nest Solve(NestProblem problem, SearchEffort effort, SearchMeter meter)
     {
         var cost = LayoutCost.Of(problem);
-        var greedy = GreedyNester.Best(problem, meter);
-        var (layouts, placed) = LineAssignment.Of(problem, greedy.Model, greedy.Bars);
-        var model = greedy.Model.For(placed);
+        var known = GreedyNester.Best(problem, meter);
         try
         {
-            var (bars, bound) = Search(model, greedy, cost, effort, meter);
-            if (bars.IsBetterThan(greedy))
+            known = MorePieces.Place(known, cost, effort, meter);
+            var (layouts, placed) = LineAssignment.Of(problem, known.Model, known.Bars);
+            var model = known.Model.For(placed);
+            var (bars, bound) = Search(model, known, cost, effort, meter);
+            if (bars.IsBetterThan(known))
                 (layouts, _) = LineAssignment.Of(problem, model, bars.Bars);
             bound = model.IsRestricted ? Bound(problem, placed, effort, meter) : bound + cost.CostPerCutMicros * model.Pieces;
             return GreedyNester.Answer(problem, layouts, placed, bound, meter.IsCanceled);
         }
         catch (OverflowException)
         {
-            // Lengths and costs at the limits of what can be asked are beyond the numbers of the search: the greedy nest stands.
-            return GreedyNester.Answer(problem, layouts, placed, NestBound.Micros(problem, placed), meter.IsCanceled);
+            // Lengths and costs at the limits of what can be asked are beyond the numbers of the search: what is known stands.
+            var (layouts, placed) = LineAssignment.Of(problem, known.Model, known.Bars);
+            return GreedyNester.Answer(problem, layouts, placed, NestBound.Micros(problem, placed, meter), meter.IsCanceled);
         }
     }
 
-    private static (FilledBars Bars, long Bound) Search(NestModel model, FilledBars greedy, LayoutCost cost, SearchEffort effort, SearchMeter meter)
+    private static (FilledBars Bars, long Bound) Search(NestModel model, FilledBars known, LayoutCost cost, SearchEffort effort, SearchMeter meter)
     {
         var (bars, bound) = (new List<OpenBar>(), 0L);
-        foreach (var part in SearchPart.Of(model, cost))
+        foreach (var (types, stock) in model.Parts())
         {
-            var search = PartSearch.Run(part, [.. part.ColumnsOf(greedy.Bars)], NestBound.Micros(model, part.Types, part.Stock, cost), effort, meter);
+            var knownBound = NestBound.Micros(model, types, stock, cost, meter);
+            if (meter.IsStopped)
+            {
+                var members = types.ToHashSet();
+                bars.AddRange(known.Bars.Where(bar => members.Contains(bar.Last!.Type)));
+                bound += knownBound;
+                continue;
+            }
+            var part = new SearchPart(model, types, stock, cost);
+            var search = PartSearch.Run(part, [.. part.ColumnsOf(known.Bars)], knownBound, effort, meter);
             bars.AddRange(part.OpenBarsOf(search.Bars));
             bound += search.Bound;
         }
-        return (FilledBars.Of(model, bars)!, bound);
+        return (FilledBars.Of(model, bars, meter)!, bound);
     }
 
     /// <inheritdoc/>
@@ -68,8 +79,11 @@ public sealed class ColumnNester : INester
         var cost = LayoutCost.Of(problem);
         var model = NestModel.Of(problem, line => placed.GetValueOrDefault(line.Ref), new Dictionary<PieceRef, string>());
         var bound = cost.CostPerCutMicros * model.Pieces;
-        foreach (var part in SearchPart.Of(model, cost))
-            bound += PartSearch.BoundOf(part, NestBound.Micros(model, part.Types, part.Stock, cost), effort, meter);
+        foreach (var (types, stock) in model.Parts())
+        {
+            var knownBound = NestBound.Micros(model, types, stock, cost, meter);
+            bound += meter.IsStopped ? knownBound : PartSearch.BoundOf(new(model, types, stock, cost), knownBound, effort, meter);
+        }
         return bound;
     }
 }

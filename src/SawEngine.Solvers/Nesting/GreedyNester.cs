@@ -71,30 +71,30 @@ public sealed class GreedyNester : INester
         var model = ModelOf(problem, roomiest: false);
         var longestFirst = Enumerable.Range(0, model.Types.Length).ToList();
         var cheapest = StockOrder.CheapestFirst(model);
-        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantFirst(model), meter: null));
-        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, cheapest, meter));
-        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantThenCheapest(model), meter));
-        yield return FilledBars.Of(model, BestFit.Fill(model, ScarcestFirst(model), cheapest, meter));
+        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantFirst(model), meter: null), meter);
+        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, cheapest, meter), meter);
+        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantThenCheapest(model), meter), meter);
+        yield return FilledBars.Of(model, BestFit.Fill(model, ScarcestFirst(model), cheapest, meter), meter);
         // Where bars run out, short pieces first places more of them.
-        yield return FilledBars.Of(model, BestFit.Fill(model, Enumerable.Reverse(longestFirst), StockOrder.ShortestRemnantFirst(model), meter));
+        yield return FilledBars.Of(model, BestFit.Fill(model, Enumerable.Reverse(longestFirst), StockOrder.ShortestRemnantFirst(model), meter), meter);
         if (problem.Lines.Any(line => line.HeatRule == HeatRule.Single))
         {
             var roomy = ModelOf(problem, roomiest: true);
-            yield return FilledBars.Of(roomy, BestFit.Fill(roomy, ScarcestFirst(roomy), StockOrder.CheapestFirst(roomy), meter));
-            yield return FilledBars.Of(roomy, BarFill.Fill(roomy, StockOrder.CheapestFirst(roomy), StockOrder.LeastMillCostPerLength(roomy), ref work, meter));
+            yield return FilledBars.Of(roomy, BestFit.Fill(roomy, ScarcestFirst(roomy), StockOrder.CheapestFirst(roomy), meter), meter);
+            yield return FilledBars.Of(roomy, BarFill.Fill(roomy, StockOrder.CheapestFirst(roomy), StockOrder.LeastMillCostPerLength(roomy), ref work, meter), meter);
         }
         if (problem.Lines.Select(line => line.Priority).Distinct().Skip(1).Any() || problem.Due.Values.Distinct().Skip(1).Any())
         {
             var ranked = ModelOf(problem, roomiest: false, byPriority: true);
             var mostUrgentFirst = Enumerable.Range(0, ranked.Types.Length).OrderBy(type => ranked.UrgencyOf(ranked.Types[type])).ToList();
-            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.CheapestFirst(ranked), meter));
-            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.ShortestRemnantFirst(ranked), meter));
+            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.CheapestFirst(ranked), meter), meter);
+            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.ShortestRemnantFirst(ranked), meter), meter);
         }
         if (problem.Stock.Any(item => item.ForeignPlantCostMicros is not null))
         {
             var local = ModelOf(problem, roomiest: false, fromOwnPlant: true);
-            yield return FilledBars.Of(local, BestFit.Fill(local, Enumerable.Range(0, local.Types.Length), StockOrder.CheapestFirst(local), meter));
-            yield return FilledBars.Of(local, BarFill.Fill(local, StockOrder.CheapestFirst(local), FillLimits[1] * StockOrder.LeastMillCostPerLength(local), ref work, meter));
+            yield return FilledBars.Of(local, BestFit.Fill(local, Enumerable.Range(0, local.Types.Length), StockOrder.CheapestFirst(local), meter), meter);
+            yield return FilledBars.Of(local, BarFill.Fill(local, StockOrder.CheapestFirst(local), FillLimits[1] * StockOrder.LeastMillCostPerLength(local), ref work, meter), meter);
         }
         foreach (var limit in FillLimits)
         {
@@ -102,7 +102,7 @@ public sealed class GreedyNester : INester
             {
                 if (work > FillWork)
                     yield break;
-                yield return FilledBars.Of(model, BarFill.Fill(model, order, limit * StockOrder.LeastMillCostPerLength(model), ref work, meter));
+                yield return FilledBars.Of(model, BarFill.Fill(model, order, limit * StockOrder.LeastMillCostPerLength(model), ref work, meter), meter);
             }
         }
     }

@@ -17,7 +17,7 @@ internal sealed class AlikeBars
         Stock = stock;
         Available = Math.Min(pieces, stock.Sum(index => (long)model.Stock[index].Available));
         IsLimited = Available < pieces;
-        var bound = BoundBar.Of(model, _first, served, cost);
+        var bound = BoundBar.Of(model, _first, Available, served, cost);
         LeastRoom = bound.Usable;
         _shared = bound.Shared;
         IsCredited = bound.IsCredited;
@@ -30,6 +30,9 @@ internal sealed class AlikeBars
     public IReadOnlyList<int> Stock { get; }
 
     public int Class => _first.Class;
+
+    /// <summary>Equal for bars on which the same pieces can lie together at the same cost of bringing them to another plant.</summary>
+    public (int Class, long? ForeignPlantCostMicros) SetsKey => (Class, _first.Item.ForeignPlantCostMicros);
 
     public long Available { get; }
 
