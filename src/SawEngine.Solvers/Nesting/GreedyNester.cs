@@ -68,7 +68,8 @@ public sealed class GreedyNester : INester
     private static IEnumerable<FilledBars?> Candidates(NestProblem problem, SearchMeter meter)
     {
         var work = 0L;
-        var model = ModelOf(problem, roomiest: false);
+        var heats = new HeatChoice(problem).Choose(roomiest: false);
+        var model = ModelOf(problem, heats);
         var longestFirst = Enumerable.Range(0, model.Types.Length).ToList();
         var cheapest = StockOrder.CheapestFirst(model);
         yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantFirst(model), meter: null), meter);
@@ -79,20 +80,20 @@ public sealed class GreedyNester : INester
         yield return FilledBars.Of(model, BestFit.Fill(model, Enumerable.Reverse(longestFirst), StockOrder.ShortestRemnantFirst(model), meter), meter);
         if (problem.Lines.Any(line => line.HeatRule == HeatRule.Single))
         {
-            var roomy = ModelOf(problem, roomiest: true);
+            var roomy = ModelOf(problem, new HeatChoice(problem).Choose(roomiest: true));
             yield return FilledBars.Of(roomy, BestFit.Fill(roomy, ScarcestFirst(roomy), StockOrder.CheapestFirst(roomy), meter), meter);
             yield return FilledBars.Of(roomy, BarFill.Fill(roomy, StockOrder.CheapestFirst(roomy), StockOrder.LeastMillCostPerLength(roomy), ref work, meter), meter);
         }
         if (problem.Lines.Select(line => line.Priority).Distinct().Skip(1).Any() || problem.Due.Values.Distinct().Skip(1).Any())
         {
-            var ranked = ModelOf(problem, roomiest: false, byPriority: true);
+            var ranked = ModelOf(problem, heats, byPriority: true);
             var mostUrgentFirst = Enumerable.Range(0, ranked.Types.Length).OrderBy(type => ranked.UrgencyOf(ranked.Types[type])).ToList();
             yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.CheapestFirst(ranked), meter), meter);
             yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.ShortestRemnantFirst(ranked), meter), meter);
         }
         if (problem.Stock.Any(item => item.ForeignPlantCostMicros is not null))
         {
-            var local = ModelOf(problem, roomiest: false, fromOwnPlant: true);
+            var local = ModelOf(problem, heats, fromOwnPlant: true);
             yield return FilledBars.Of(local, BestFit.Fill(local, Enumerable.Range(0, local.Types.Length), StockOrder.CheapestFirst(local), meter), meter);
             yield return FilledBars.Of(local, BarFill.Fill(local, StockOrder.CheapestFirst(local), FillLimits[1] * StockOrder.LeastMillCostPerLength(local), ref work, meter), meter);
         }
@@ -107,11 +108,8 @@ public sealed class GreedyNester : INester
         }
     }
 
-    private static NestModel ModelOf(NestProblem problem, bool roomiest, bool fromOwnPlant = false, bool byPriority = false)
-    {
-        var heats = new HeatChoice(problem).Choose(roomiest);
-        return NestModel.Of(problem, line => line.HeatRule == HeatRule.Single && !heats.ContainsKey(line.Ref) ? 0 : line.Quantity, heats, fromOwnPlant, byPriority);
-    }
+    private static NestModel ModelOf(NestProblem problem, Dictionary<PieceRef, string> heats, bool fromOwnPlant = false, bool byPriority = false) =>
+        NestModel.Of(problem, line => line.HeatRule == HeatRule.Single && !heats.ContainsKey(line.Ref) ? 0 : line.Quantity, heats, fromOwnPlant, byPriority);
 
     /// <summary>Types that little stock serves come first, the longest of them before the others.</summary>
     private static IEnumerable<int> ScarcestFirst(NestModel model)

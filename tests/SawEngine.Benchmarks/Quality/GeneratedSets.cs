@@ -24,7 +24,7 @@ internal static class GeneratedSets
         .. new[] { 100, 120 }.Select(n => new Generated($"schwerin-{n}", seed => Schwerin.Of(n, seed))),
         .. CutgenGrid(),
         .. new[] { 2, 4, 7, 10 }.Select(m => new Generated($"several-stock-{m}", seed => SeveralStock.Of(m, seed))),
-        .. new[] { (1, 0), (2, 10), (4, 10), (4, 20), (8, 20) }.Select(one => new Generated($"scarce-stock-{one.Item1}-{one.Item2}", seed => ScarceStock.Of(one.Item1, one.Item2, seed))),
+        .. new[] { (1, 0), (2, 10), (4, 10), (4, 20), (8, 20) }.Select(one => new Generated($"scarce-stock-{one.Item1}-{one.Item2}", seed => ScarceStock.Of(one.Item1, one.Item2, seed)) { BesideGreedy = true }),
         .. new[] { (30, 1), (75, 1), (50, 4) }.Select(one => new Generated($"large-200-{one.Item1}-{one.Item2}", seed => LargeOrders.Of(one.Item1, one.Item2, seed))),
         new("non-round-up", NonRoundUp.Of),
         .. Shops("shop", LengthGrid.TenthMillimeter),
