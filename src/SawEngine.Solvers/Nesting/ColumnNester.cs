@@ -23,6 +23,8 @@ public sealed class ColumnNester : INester
         {
             known = MorePieces.Place(known, cost, effort, meter);
             var (layouts, placed) = LineAssignment.Of(problem, known.Model, known.Bars);
+            if (meter.IsStopped)
+                return GreedyNester.Answer(problem, layouts, placed, NestBound.Micros(problem, placed, meter), canceled: true);
             var model = known.Model.For(placed);
             var (bars, bound) = Search(model, known, cost, effort, meter);
             if (bars.IsBetterThan(known))

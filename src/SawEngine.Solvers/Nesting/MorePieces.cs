@@ -12,6 +12,8 @@ internal static class MorePieces
 {
     public static FilledBars Place(FilledBars known, LayoutCost cost, SearchEffort effort, SearchMeter meter)
     {
+        if (meter.IsStopped || known.Placed.Sum() >= known.Model.Pieces)
+            return known;
         var model = known.Model.For(Placeable(known.Model));
         if (known.Placed.Sum() >= model.Pieces)
             return known;

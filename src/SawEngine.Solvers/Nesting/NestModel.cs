@@ -209,9 +209,9 @@ internal sealed class NestModel
     {
         var needs = Types.Where(type => type.Demand > 0).Select(type => type.Need).Distinct().Order().ToList();
         var partOf = needs.ToDictionary(need => need, need => need);
-        for (var stock = 0; stock < Stock.Length; stock++)
+        foreach (var stockClass in Stock.Select(stock => stock.Class).Distinct())
         {
-            var linked = needs.Where(need => NeedServed(need, stock)).Select(need => partOf[need]).ToHashSet();
+            var linked = needs.Where(need => _serves[need][stockClass]).Select(need => partOf[need]).ToHashSet();
             if (linked.Count < 2)
                 continue;
             var part = linked.Min();
@@ -221,9 +221,10 @@ internal sealed class NestModel
         foreach (var part in needs.GroupBy(need => partOf[need]))
         {
             var members = part.ToHashSet();
+            var classes = Stock.Select(stock => stock.Class).Distinct().Where(stockClass => part.Any(need => _serves[need][stockClass])).ToHashSet();
             yield return (
                 [.. Enumerable.Range(0, Types.Length).Where(type => Types[type].Demand > 0 && members.Contains(Types[type].Need))],
-                [.. Enumerable.Range(0, Stock.Length).Where(stock => part.Any(need => NeedServed(need, stock)))]);
+                [.. Enumerable.Range(0, Stock.Length).Where(stock => classes.Contains(Stock[stock].Class))]);
         }
     }
 
