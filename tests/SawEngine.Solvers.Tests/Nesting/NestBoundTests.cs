@@ -23,6 +23,18 @@ public class NestBoundTests
         Assert.True(compared["bound met"] > compared["bound"] / 4, $"{compared["bound met"]} of {compared["bound"]} met");
     }
 
+    [Theory]
+    [MemberData(nameof(Nesters))]
+    public void Three_bars_are_needed_where_the_linear_program_says_two(INester nester)
+    {
+        // 132 = 3 × 44 = 4 × 33 = 11 × 12, so 2, 3 and 6 pieces fill 2/3 + 3/4 + 6/11 = 1.96 bars; all 84 ways to divide them among two bars fail.
+        var problem = Problem(132, 0, Line("10", 44, 2), Line("20", 33, 3), Line("30", 12, 6));
+        var nest = nester.Solve(problem, Effort.Thorough, CancellationToken.None);
+
+        Assert.Equal(3, nest.Layouts.Sum(layout => layout.Repeat));
+        Assert.InRange(nest.BoundMicros, 1, nest.ValueMicros);
+    }
+
     [Fact]
     public void Bound_is_not_above_the_least_cost_of_nests_whose_pieces_are_turned()
     {

@@ -3,7 +3,7 @@ using SawEngine.Core.Stock;
 namespace SawEngine.Benchmarks.Quality.Generators;
 
 /// <summary>
-/// Bars that just suffice: they are cut up at random into pieces of up to three quarters of the longest, a share of each is waste, and then there are no others.
+/// Bars that just suffice: they are cut up at random into pieces of a sixth to three quarters of the longest, a share of each is waste, and then there are no others.
 /// All pieces can be placed by their making; cost is length.
 /// </summary>
 internal static class ScarceStock
@@ -16,7 +16,7 @@ internal static class ScarceStock
     {
         var random = SplitMix.Of($"scarce-stock-{stockLengths}-{wastePerMille}", seed);
         var lengths = Enumerable.Range(0, stockLengths).Select(i => i == 0 ? Longest : random.Between(Longest / 2, Longest - 1)).ToArray();
-        var wanted = Enumerable.Range(0, Lengths).Select(_ => random.Between(Longest / 20, Longest * 3 / 4)).Order().ToArray();
+        var wanted = Enumerable.Range(0, Lengths).Select(_ => random.Between(Longest / 6, Longest * 3 / 4)).Order().ToArray();
         var (bars, pieces) = (new int[stockLengths], new List<int>());
         for (var bar = 0; bar < Bars; bar++)
         {
