@@ -32,13 +32,13 @@ internal static class ScarceStock
         return new($"{seed}", problem.ToNestProblem());
     }
 
-    /// <summary>Cuts wanted lengths from a bar at random; the last piece takes what is left where that is no shorter than the shortest.</summary>
+    /// <summary>Cuts wanted lengths from a bar at random; the last piece takes all that is left.</summary>
     private static void Cut(SplitMix random, int room, int[] wanted, List<int> pieces)
     {
-        while (room >= wanted[0])
+        while (room > 0)
         {
-            var fitting = Array.FindLastIndex(wanted, length => length <= room);
-            var piece = room < 2 * wanted[0] || (room < Longest / 3 && random.Percent(30)) ? room : wanted[random.Between(0, fitting)];
+            var fitting = Array.FindLastIndex(wanted, length => length <= room - wanted[0]);
+            var piece = fitting < 0 ? room : wanted[random.Between(0, fitting)];
             pieces.Add(piece);
             room -= piece;
         }
