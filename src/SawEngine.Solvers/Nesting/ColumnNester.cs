@@ -53,7 +53,7 @@ public sealed class ColumnNester : INester
                 bound += knownBound;
                 continue;
             }
-            var part = new SearchPart(model, types, stock, cost);
+            var part = new SearchPart(model, types, stock, cost, meter);
             var search = PartSearch.Run(part, [.. part.ColumnsOf(known.Bars)], knownBound, effort, meter);
             bars.AddRange(part.OpenBarsOf(search.Bars));
             bound += search.Bound;
@@ -84,7 +84,7 @@ public sealed class ColumnNester : INester
         foreach (var (types, stock) in model.Parts())
         {
             var knownBound = NestBound.Micros(model, types, stock, cost, meter);
-            bound += meter.IsStopped ? knownBound : PartSearch.BoundOf(new(model, types, stock, cost), knownBound, effort, meter);
+            bound += meter.IsStopped ? knownBound : PartSearch.BoundOf(new(model, types, stock, cost, meter), knownBound, effort, meter);
         }
         return bound;
     }

@@ -21,7 +21,7 @@ internal static class MorePieces
         {
             if (meter.IsStopped || types.TrueForAll(type => known.Placed[type] >= model.Types[type].Demand))
                 continue;
-            var part = new SearchPart(model, types, stock, cost);
+            var part = new SearchPart(model, types, stock, cost, meter);
             var members = types.ToHashSet();
             var others = known.Bars.Where(bar => !members.Contains(bar.Last!.Type)).ToList();
             foreach (var columns in PartSearch.Placing(part, [.. part.ColumnsOf(known.Bars)], effort, meter))

@@ -48,7 +48,7 @@ internal sealed class PartSearch
     public static long BoundOf(SearchPart part, long knownBound, SearchEffort effort, SearchMeter meter)
     {
         var search = new PartSearch(part, [], knownBound, effort, meter);
-        if (Pricer.IsTooLarge(part))
+        if (meter.IsStopped || Pricer.IsTooLarge(part))
             return knownBound;
         using var master = search.Master();
         search.SolveRoot(master, Pricer.Fine(part, effort.Cells, meter), long.MaxValue);
@@ -58,7 +58,7 @@ internal sealed class PartSearch
     /// <summary>Nests of a part that may place more pieces than a known one: all that is wanted is asked for, and what is left out has a price.</summary>
     public static IEnumerable<List<Column>> Placing(SearchPart part, List<Column> known, SearchEffort effort, SearchMeter meter)
     {
-        if (Pricer.IsTooLarge(part))
+        if (meter.IsStopped || Pricer.IsTooLarge(part))
             yield break;
         var search = new PartSearch(part, known, 0, effort, meter);
         using var master = search.Master();

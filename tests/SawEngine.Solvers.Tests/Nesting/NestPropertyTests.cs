@@ -75,7 +75,7 @@ public class NestPropertyTests
             };
             var model = NestModel.Of(problem, line => line.Quantity, new Dictionary<PieceRef, string>());
             var (types, stock) = model.Parts().Single();
-            return FillTables.MostCells(new(model, types, stock, LayoutCost.Of(problem)));
+            return FillTables.MostCells(new(model, types, stock, LayoutCost.Of(problem), new(CancellationToken.None)));
         }
 
         Assert.True(Cells(4) > 131_072);

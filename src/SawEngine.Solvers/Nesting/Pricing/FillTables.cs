@@ -6,7 +6,7 @@ namespace SawEngine.Solvers.Nesting.Pricing;
 internal sealed class FillTables(SearchPart part, PricingGrid grid)
 {
     /// <summary>A bit for each cell and item: no more than 256 MB.</summary>
-    private const long MostBits = 1L << 31;
+    private const long MostBits = int.MaxValue;
 
     /// <summary>Bits of the values of a cell, beside those of its items.</summary>
     private const int ValueBits = 32;
@@ -21,7 +21,7 @@ internal sealed class FillTables(SearchPart part, PricingGrid grid)
     public static int MostCells(SearchPart part)
     {
         var items = part.Demand.Select(demand => BitOperations.Log2((uint)Math.Max(1, demand)) + 1).ToArray();
-        return (int)(MostBits / part.Together.Sum(set => ValueBits + items.Where((_, type) => set[type]).Sum(count => (long)count)));
+        return (int)(MostBits / Math.Max(1, part.Together.Sum(set => ValueBits + items.Where((_, type) => set[type]).Sum(count => (long)count))));
     }
 
     /// <summary>Fills the tables for the bars that are there; false where canceled: then they must not be read.</summary>

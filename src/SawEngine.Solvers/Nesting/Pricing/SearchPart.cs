@@ -5,7 +5,8 @@ namespace SawEngine.Solvers.Nesting.Pricing;
 /// <summary>Pieces and bars that are linked by who may serve whom, in the numbers of the search.</summary>
 internal sealed class SearchPart
 {
-    public SearchPart(NestModel model, IReadOnlyList<int> types, IReadOnlyList<int> stock, LayoutCost cost)
+    /// <summary>Where canceled, the sets of pieces are not complete: then nothing may be searched.</summary>
+    public SearchPart(NestModel model, IReadOnlyList<int> types, IReadOnlyList<int> stock, LayoutCost cost, SearchMeter meter)
     {
         Model = model;
         Types = types;
@@ -19,7 +20,7 @@ internal sealed class SearchPart
         SafeSizes = [.. served.Types.Select(served.SafeSizeOf)];
         var sets = new Dictionary<(int, long?), (int Set, long Transfer)[]>();
         foreach (var bars in Bars.DistinctBy(bars => bars.SetsKey))
-            sets.Add(bars.SetsKey, SetsFor(bars));
+            sets.Add(bars.SetsKey, meter.IsCanceled ? [] : SetsFor(bars));
         SetsOf = [.. Bars.Select(bars => sets[bars.SetsKey])];
     }
 
