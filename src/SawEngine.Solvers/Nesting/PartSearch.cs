@@ -50,7 +50,7 @@ internal sealed class PartSearch
         var search = new PartSearch(part, [], knownBound, effort, meter);
         if (meter.IsStopped || Pricer.IsTooLarge(part))
             return knownBound;
-        using var master = search.Master();
+        var master = search.Master();
         search.SolveRoot(master, Pricer.Fine(part, effort.Cells, meter), long.MaxValue);
         return search.Bound;
     }
@@ -61,7 +61,7 @@ internal sealed class PartSearch
         if (meter.IsStopped || Pricer.IsTooLarge(part))
             yield break;
         var search = new PartSearch(part, known, 0, effort, meter);
-        using var master = search.Master();
+        var master = search.Master();
         var pricer = Pricer.Fine(part, effort.Cells, meter);
         search.SolveRoot(master, pricer, long.MaxValue);
         foreach (var (bars, left) in search.Dives(master, pricer, RoundsPerStep, 1 + effort.MoreDives))
@@ -94,7 +94,7 @@ internal sealed class PartSearch
         FillExactly(_effort.FirstFillSteps);
         if (IsProved || _meter.IsStopped || Pricer.IsTooLarge(_part))
             return;
-        using var master = Master();
+        var master = Master();
         var pricer = Pricer.Fine(_part, _effort.Cells, _meter);
         SolveRoot(master, pricer, Cost);
         if (IsProved || _meter.IsStopped)
@@ -144,7 +144,7 @@ internal sealed class PartSearch
     private void RepackBars(Repack repack)
     {
         var started = _meter.Spent;
-        _meter.Limit = started + _effort.RepackWork;
+        _meter.Limit = started + _effort.RepackWorkPerType * _part.Types.Count;
         var vain = 0;
         for (var i = 0; Bars.Count > _effort.RepackSizes[0] && vain < Math.Min(_effort.VainRepacks, Bars.Count * _effort.VainRepacksPerBar) && Cost - Bound > _effort.GoodGap * Cost && !IsProved && !_meter.IsStopped; i++)
         {

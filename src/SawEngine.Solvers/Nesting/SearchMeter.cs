@@ -5,7 +5,7 @@ namespace SawEngine.Solvers.Nesting;
 /// </summary>
 internal sealed class SearchMeter(Func<bool> isCanceled)
 {
-    private const long CellsPerPivotAndRow = 250;
+    private const long CellsPerPivotAndRow = 600;
 
     public SearchMeter(CancellationToken cancellation)
         : this(() => cancellation.IsCancellationRequested)
@@ -23,5 +23,5 @@ internal sealed class SearchMeter(Func<bool> isCanceled)
 
     public void CountCells(long cells) => Spent += cells;
 
-    public void CountPivots(long pivots, int rows) => Spent += CellsPerPivotAndRow * (pivots + 20) * rows;
+    public void CountPivot(int rows) => Spent += CellsPerPivotAndRow * rows;
 }
