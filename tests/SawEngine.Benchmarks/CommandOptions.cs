@@ -27,6 +27,9 @@ internal sealed class CommandOptions
         }
     }
 
+    /// <summary>Whether an option is given, with values or without.</summary>
+    public bool IsGiven(string name) => _values.ContainsKey(name);
+
     /// <summary>All values of an option, in order; none where it is not given.</summary>
     public IReadOnlyList<string> All(string name) => _values.TryGetValue(name, out var values) ? values : [];
 

@@ -30,17 +30,17 @@ internal sealed class BarFill
     }
 
     /// <summary>The filled bars, in the order in which they were filled; null where canceled. Work is added to.</summary>
-    public static List<OpenBar>? Fill(NestModel model, IReadOnlyList<int> stockOrder, decimal costPerLengthLimit, ref long work, CancellationToken cancellation)
+    public static List<OpenBar>? Fill(NestModel model, IReadOnlyList<int> stockOrder, decimal costPerLengthLimit, ref long work, SearchMeter meter)
     {
         if (model.Types.Length == 0 || model.Stock.Length == 0)
             return [];
         var fill = new BarFill(model);
-        var bars = fill.Fill(stockOrder, costPerLengthLimit, cancellation);
+        var bars = fill.Fill(stockOrder, costPerLengthLimit, meter);
         work += fill._work;
         return bars;
     }
 
-    private List<OpenBar>? Fill(IReadOnlyList<int> stockOrder, decimal costPerLengthLimit, CancellationToken cancellation)
+    private List<OpenBar>? Fill(IReadOnlyList<int> stockOrder, decimal costPerLengthLimit, SearchMeter meter)
     {
         var bars = new List<OpenBar>();
         var left = _model.Stock.Select(stock => stock.Available).ToArray();
@@ -50,7 +50,7 @@ internal sealed class BarFill
             {
                 while (left[stock] > 0 && Fullest(stock) is { } bar && (decimal)bar.NetCost(_model) / bar.Position <= limit)
                 {
-                    if (cancellation.IsCancellationRequested)
+                    if (meter.IsCanceled)
                         return null;
                     bars.Add(Commit(bar, left[stock]));
                     left[stock] -= bars[^1].Bars;

@@ -9,5 +9,8 @@ namespace SawEngine.Solvers.Nesting;
 /// <param name="Usable">Largest sum of square pieces, each with its kerf, in nanometers.</param>
 internal sealed record BarStock(StockItem Item, int Class, int Available, long Usable)
 {
+    /// <summary>Equal for bars that are one to the search.</summary>
+    public (int, long, long, long, long?) Kind => (Class, Length, Item.CostMicros, Item.PullCostMicros, Item.ForeignPlantCostMicros);
+
     public long Length => Item.Length.Nanometers;
 }

@@ -22,13 +22,13 @@ internal sealed class BestFit
         _shortest = model.Types.Length == 0 ? 0 : model.Types.Min(type => type.Overall);
     }
 
-    /// <summary>The filled bars, in the order in which they were begun; null where canceled.</summary>
-    public static List<OpenBar>? Fill(NestModel model, IEnumerable<int> typeOrder, IEnumerable<int> opening, CancellationToken cancellation)
+    /// <summary>The filled bars, in the order in which they were begun; null where canceled; without a meter none is.</summary>
+    public static List<OpenBar>? Fill(NestModel model, IEnumerable<int> typeOrder, IEnumerable<int> opening, SearchMeter? meter)
     {
         var fit = new BestFit(model, opening);
         foreach (var type in typeOrder)
         {
-            if (cancellation.IsCancellationRequested)
+            if (meter is { IsCanceled: true })
                 return null;
             fit.Place(type);
         }

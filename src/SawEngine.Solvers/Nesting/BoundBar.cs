@@ -42,14 +42,14 @@ internal sealed class BoundBar
     /// <summary>Whether any remainder has a value.</summary>
     public bool IsCredited { get; }
 
-    public static BoundBar Of(NestModel model, BarStock stock, IReadOnlyList<PieceType> types, LayoutCost cost)
+    public static BoundBar Of(NestModel model, BarStock stock, long available, PieceGroup pieces, LayoutCost cost)
     {
         var costMicros = stock.Item.CostMicros + stock.Item.PullCostMicros + model.LeastEndCutsCost(stock.Item);
-        return new(stock.Item, cost, model.LongestRemainder(stock, types), costMicros, cost.CostPerCutMicros > 0 && model.MayEndWithBar(stock.Item))
+        return new(stock.Item, cost, model.LongestRemainder(stock, pieces), costMicros, cost.CostPerCutMicros > 0 && model.MayEndWithBar(stock.Item))
         {
-            Available = stock.Available,
-            Usable = model.Usable(stock, types),
-            LeastUse = types.Min(model.SizeOf),
+            Available = available,
+            Usable = model.Usable(stock, pieces),
+            LeastUse = pieces.LeastSize,
         };
     }
 

@@ -1,9 +1,9 @@
 namespace SawEngine.Solvers.Nesting;
 
-/// <summary>Moves finished layouts to stock that takes them at less cost, the dearest bars first.</summary>
+/// <summary>Moves finished layouts to stock that takes them at less cost, the dearest bars first; where canceled, the others stay.</summary>
 internal static class CheaperStock
 {
-    public static List<OpenBar> Move(NestModel model, IReadOnlyList<OpenBar> bars)
+    public static List<OpenBar> Move(NestModel model, IReadOnlyList<OpenBar> bars, SearchMeter meter)
     {
         var left = model.Stock.Select(stock => stock.Available).ToArray();
         foreach (var bar in bars)
@@ -11,7 +11,12 @@ internal static class CheaperStock
         var byCost = model.Stock.Select((stock, index) => (Index: index, Least: model.LeastCost(stock))).OrderBy(stock => stock.Least).ToList();
         var moved = bars.Select(_ => new List<OpenBar>(1)).ToList();
         foreach (var index in Enumerable.Range(0, bars.Count).OrderByDescending(index => bars[index].NetCost(model)).ThenBy(index => index))
-            Move(model, bars[index], left, byCost, moved[index]);
+        {
+            if (meter.IsCanceled)
+                moved[index].Add(bars[index]);
+            else
+                Move(model, bars[index], left, byCost, moved[index]);
+        }
         return [.. moved.SelectMany(parts => parts)];
     }
 

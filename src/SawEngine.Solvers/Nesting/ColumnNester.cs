@@ -8,7 +8,7 @@ namespace SawEngine.Solvers.Nesting;
 
 /// <summary>
 /// Nests by column generation: the linear program over all layouts gives a bound that is a proof, and its layouts are rounded to whole bars and improved.
-/// Greedy rules come first, so that a canceled search has an assembly.
+/// Greedy rules come first, so that a canceled search has an answer.
 /// </summary>
 public sealed class ColumnNester : INester
 {
@@ -16,38 +16,53 @@ public sealed class ColumnNester : INester
     public bool TakesFreeGains { get; init; } = true;
 
     /// <inheritdoc/>
-    public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
+    public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation) => Solve(problem, effort, new SearchMeter(cancellation));
+
+    internal Nest Solve(NestProblem problem, Effort effort, SearchMeter meter)
     {
-        var meter = new SearchMeter(cancellation);
         var cost = LayoutCost.Of(problem);
-        var greedy = GreedyNester.Best(problem, cancellation);
-        var placed = LineAssignment.Placed(greedy.Model, greedy.Bars);
-        var model = greedy.Model.For(placed);
-        var assembly = new NestAssembly(problem, model, placed, AfterwardsEffort.Of(effort), cancellation);
+        var search = SearchEffort.Of(effort);
+        var known = GreedyNester.Best(problem, meter);
         try
         {
-            var (found, bound) = Search(model, greedy, cost, SearchEffort.Of(effort), meter);
-            bound = model.IsRestricted ? Bound(problem, placed, SearchEffort.Of(effort), meter) : bound + cost.CostPerCutMicros * model.Pieces;
-            var bars = found.IsBetterThan(greedy) ? found.Bars : greedy.Bars;
+            known = MorePieces.Place(known, cost, search, meter);
+            var placed = LineAssignment.Placed(known.Model, known.Bars);
+            var model = known.Model.For(placed);
+            var assembly = new NestAssembly(problem, model, placed, AfterwardsEffort.Of(effort), meter);
+            if (meter.IsStopped)
+                return assembly.Of(known.Bars, NestBound.Micros(problem, placed, meter));
+            var (found, bound) = Search(model, known, cost, search, meter);
+            bound = model.IsRestricted ? Bound(problem, placed, search, meter) : bound + cost.CostPerCutMicros * model.Pieces;
+            var bars = found.IsBetterThan(known) ? found.Bars : known.Bars;
             return TakesFreeGains ? assembly.OfBest(bars, bound) : assembly.Of(bars, bound);
         }
         catch (OverflowException)
         {
-            // Lengths and costs at the limits of what can be asked are beyond the numbers of the search: the greedy nest stands.
-            return assembly.Of(greedy.Bars, NestBound.Micros(problem, placed));
+            // Lengths and costs at the limits of what can be asked are beyond the numbers of the search: what is known stands.
+            var placed = LineAssignment.Placed(known.Model, known.Bars);
+            return new NestAssembly(problem, known.Model.For(placed), placed, AfterwardsEffort.Of(effort), meter).Of(known.Bars, NestBound.Micros(problem, placed, meter));
         }
     }
 
-    private static (FilledBars Bars, long Bound) Search(NestModel model, FilledBars greedy, LayoutCost cost, SearchEffort effort, SearchMeter meter)
+    private static (FilledBars Bars, long Bound) Search(NestModel model, FilledBars known, LayoutCost cost, SearchEffort effort, SearchMeter meter)
     {
         var (bars, bound) = (new List<OpenBar>(), 0L);
-        foreach (var part in SearchPart.Of(model, cost))
+        foreach (var (types, stock) in model.Parts())
         {
-            var search = PartSearch.Run(part, [.. part.ColumnsOf(greedy.Bars)], NestBound.Micros(model, part.Types, part.Stock, cost), effort, meter);
+            var knownBound = NestBound.Micros(model, types, stock, cost, meter);
+            if (meter.IsStopped)
+            {
+                var members = types.ToHashSet();
+                bars.AddRange(known.Bars.Where(bar => members.Contains(bar.Last!.Type)));
+                bound += knownBound;
+                continue;
+            }
+            var part = new SearchPart(model, types, stock, cost, meter);
+            var search = PartSearch.Run(part, [.. part.ColumnsOf(known.Bars)], knownBound, effort, meter);
             bars.AddRange(part.OpenBarsOf(search.Bars));
             bound += search.Bound;
         }
-        return (FilledBars.Of(model, bars)!, bound);
+        return (FilledBars.Of(model, bars, meter)!, bound);
     }
 
     /// <inheritdoc/>
@@ -70,8 +85,11 @@ public sealed class ColumnNester : INester
         var cost = LayoutCost.Of(problem);
         var model = NestModel.Of(problem, line => placed.GetValueOrDefault(line.Ref), new Dictionary<PieceRef, string>());
         var bound = cost.CostPerCutMicros * model.Pieces;
-        foreach (var part in SearchPart.Of(model, cost))
-            bound += PartSearch.BoundOf(part, NestBound.Micros(model, part.Types, part.Stock, cost), effort, meter);
+        foreach (var (types, stock) in model.Parts())
+        {
+            var knownBound = NestBound.Micros(model, types, stock, cost, meter);
+            bound += meter.IsStopped ? knownBound : PartSearch.BoundOf(new(model, types, stock, cost, meter), knownBound, effort, meter);
+        }
         return bound;
     }
 }

@@ -12,8 +12,8 @@ internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, I
     // A unit is no smaller a part of the longest bar than this, so that no bound looks at more than a few hundred sizes of a bar.
     private const int MostUnitsPerBar = 64;
 
-    /// <summary>No set of bars that holds the pieces costs less.</summary>
-    public long Micros()
+    /// <summary>No set of bars that holds the pieces costs less; fewer functions are tried where canceled.</summary>
+    public long Micros(SearchMeter? meter)
     {
         var bound = Poured(new SizeFunction.Identity());
         if (bars.All(bar => bar.LeastCost(bar.LeastUse) >= 0))
@@ -21,6 +21,8 @@ internal sealed class FluidBound(IReadOnlyList<(long Size, long Count)> sizes, I
             var barsNeeded = 0m;
             foreach (var function in Functions())
             {
+                if (meter is { IsCanceled: true })
+                    break;
                 bound = Math.Max(bound, Poured(function));
                 barsNeeded = Math.Max(barsNeeded, BarsNeeded(function));
             }

@@ -20,58 +20,60 @@ public sealed class GreedyNester : INester
     /// <inheritdoc/>
     public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
     {
-        var best = Best(problem, cancellation);
+        var meter = new SearchMeter(cancellation);
+        var best = Best(problem, meter);
         var placed = LineAssignment.Placed(best.Model, best.Bars);
-        return new NestAssembly(problem, best.Model.For(placed), placed, AfterwardsEffort.Of(effort), cancellation).Of(best.Bars, NestBound.Micros(problem, placed));
+        return new NestAssembly(problem, best.Model.For(placed), placed, AfterwardsEffort.Of(effort), meter).Of(best.Bars, NestBound.Micros(problem, placed));
     }
 
     /// <inheritdoc/>
     public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) =>
         NestBound.Micros(problem, problem.Lines.ToDictionary(line => line.Ref, line => line.Quantity));
 
-    internal static FilledBars Best(NestProblem problem, CancellationToken cancellation)
+    internal static FilledBars Best(NestProblem problem, SearchMeter meter)
     {
         FilledBars? best = null;
-        foreach (var filled in Candidates(problem, cancellation))
+        foreach (var filled in Candidates(problem, meter))
         {
             if (filled is not null && filled.IsBetterThan(best))
                 best = filled;
-            if (cancellation.IsCancellationRequested)
+            if (meter.IsCanceled)
                 break;
         }
         return best!;
     }
 
-    private static IEnumerable<FilledBars?> Candidates(NestProblem problem, CancellationToken cancellation)
+    private static IEnumerable<FilledBars?> Candidates(NestProblem problem, SearchMeter meter)
     {
         var work = 0L;
-        var model = ModelOf(problem, roomiest: false);
+        var heats = new HeatChoice(problem).Choose(roomiest: false);
+        var model = ModelOf(problem, heats);
         var longestFirst = Enumerable.Range(0, model.Types.Length).ToList();
         var cheapest = StockOrder.CheapestFirst(model);
-        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantFirst(model), CancellationToken.None));
-        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, cheapest, cancellation));
-        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantThenCheapest(model), cancellation));
-        yield return FilledBars.Of(model, BestFit.Fill(model, ScarcestFirst(model), cheapest, cancellation));
+        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantFirst(model), meter: null), meter);
+        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, cheapest, meter), meter);
+        yield return FilledBars.Of(model, BestFit.Fill(model, longestFirst, StockOrder.ShortestRemnantThenCheapest(model), meter), meter);
+        yield return FilledBars.Of(model, BestFit.Fill(model, ScarcestFirst(model), cheapest, meter), meter);
         // Where bars run out, short pieces first places more of them.
-        yield return FilledBars.Of(model, BestFit.Fill(model, Enumerable.Reverse(longestFirst), StockOrder.ShortestRemnantFirst(model), cancellation));
+        yield return FilledBars.Of(model, BestFit.Fill(model, Enumerable.Reverse(longestFirst), StockOrder.ShortestRemnantFirst(model), meter), meter);
         if (problem.Lines.Any(line => line.HeatRule == HeatRule.Single))
         {
-            var roomy = ModelOf(problem, roomiest: true);
-            yield return FilledBars.Of(roomy, BestFit.Fill(roomy, ScarcestFirst(roomy), StockOrder.CheapestFirst(roomy), cancellation));
-            yield return FilledBars.Of(roomy, BarFill.Fill(roomy, StockOrder.CheapestFirst(roomy), StockOrder.LeastMillCostPerLength(roomy), ref work, cancellation));
+            var roomy = ModelOf(problem, new HeatChoice(problem).Choose(roomiest: true));
+            yield return FilledBars.Of(roomy, BestFit.Fill(roomy, ScarcestFirst(roomy), StockOrder.CheapestFirst(roomy), meter), meter);
+            yield return FilledBars.Of(roomy, BarFill.Fill(roomy, StockOrder.CheapestFirst(roomy), StockOrder.LeastMillCostPerLength(roomy), ref work, meter), meter);
         }
         if (problem.Lines.Select(line => line.Priority).Distinct().Skip(1).Any() || problem.Due.Values.Distinct().Skip(1).Any())
         {
-            var ranked = ModelOf(problem, roomiest: false, byPriority: true);
+            var ranked = ModelOf(problem, heats, byPriority: true);
             var mostUrgentFirst = Enumerable.Range(0, ranked.Types.Length).OrderBy(type => ranked.UrgencyOf(ranked.Types[type])).ToList();
-            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.CheapestFirst(ranked), cancellation));
-            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.ShortestRemnantFirst(ranked), cancellation));
+            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.CheapestFirst(ranked), meter), meter);
+            yield return FilledBars.Of(ranked, BestFit.Fill(ranked, mostUrgentFirst, StockOrder.ShortestRemnantFirst(ranked), meter), meter);
         }
         if (problem.Stock.Any(item => item.ForeignPlantCostMicros is not null))
         {
-            var local = ModelOf(problem, roomiest: false, fromOwnPlant: true);
-            yield return FilledBars.Of(local, BestFit.Fill(local, Enumerable.Range(0, local.Types.Length), StockOrder.CheapestFirst(local), cancellation));
-            yield return FilledBars.Of(local, BarFill.Fill(local, StockOrder.CheapestFirst(local), FillLimits[1] * StockOrder.LeastMillCostPerLength(local), ref work, cancellation));
+            var local = ModelOf(problem, heats, fromOwnPlant: true);
+            yield return FilledBars.Of(local, BestFit.Fill(local, Enumerable.Range(0, local.Types.Length), StockOrder.CheapestFirst(local), meter), meter);
+            yield return FilledBars.Of(local, BarFill.Fill(local, StockOrder.CheapestFirst(local), FillLimits[1] * StockOrder.LeastMillCostPerLength(local), ref work, meter), meter);
         }
         foreach (var limit in FillLimits)
         {
@@ -79,16 +81,13 @@ public sealed class GreedyNester : INester
             {
                 if (work > FillWork)
                     yield break;
-                yield return FilledBars.Of(model, BarFill.Fill(model, order, limit * StockOrder.LeastMillCostPerLength(model), ref work, cancellation));
+                yield return FilledBars.Of(model, BarFill.Fill(model, order, limit * StockOrder.LeastMillCostPerLength(model), ref work, meter), meter);
             }
         }
     }
 
-    private static NestModel ModelOf(NestProblem problem, bool roomiest, bool fromOwnPlant = false, bool byPriority = false)
-    {
-        var heats = new HeatChoice(problem).Choose(roomiest);
-        return NestModel.Of(problem, line => line.HeatRule == HeatRule.Single && !heats.ContainsKey(line.Ref) ? 0 : line.Quantity, heats, fromOwnPlant, byPriority);
-    }
+    private static NestModel ModelOf(NestProblem problem, Dictionary<PieceRef, string> heats, bool fromOwnPlant = false, bool byPriority = false) =>
+        NestModel.Of(problem, line => line.HeatRule == HeatRule.Single && !heats.ContainsKey(line.Ref) ? 0 : line.Quantity, heats, fromOwnPlant, byPriority);
 
     /// <summary>Types that little stock serves come first, the longest of them before the others.</summary>
     private static IEnumerable<int> ScarcestFirst(NestModel model)

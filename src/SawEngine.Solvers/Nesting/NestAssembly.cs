@@ -5,7 +5,7 @@ using SawEngine.Solvers.Nesting.Afterwards;
 namespace SawEngine.Solvers.Nesting;
 
 /// <summary>Makes a nest of filled bars: their pieces given to lines, their remnants limited, their layouts in the order in which they are cut.</summary>
-internal sealed class NestAssembly(NestProblem problem, NestModel model, IReadOnlyDictionary<PieceRef, int> placed, AfterwardsEffort effort, CancellationToken cancellation)
+internal sealed class NestAssembly(NestProblem problem, NestModel model, IReadOnlyDictionary<PieceRef, int> placed, AfterwardsEffort effort, SearchMeter meter)
 {
     private readonly LayoutCost _cost = LayoutCost.Of(problem);
 
@@ -16,8 +16,10 @@ internal sealed class NestAssembly(NestProblem problem, NestModel model, IReadOn
     public Nest OfBest(IReadOnlyList<OpenBar> bars, long bound)
     {
         var found = Layouts(Ordered(bars));
+        if (meter.IsCanceled)
+            return Answer(found, bound);
         var best = found;
-        var gains = new FreeGains(model, _cost, bars, effort, cancellation);
+        var gains = new FreeGains(model, _cost, bars, effort, meter.Cancellation);
         if (Layouts(gains.Merged()) is var merged && IsNoWorse(merged, found))
             best = merged;
         if (gains.Gathered() is { } gathering && Layouts(gathering) is var gathered && IsNoWorse(gathered, found) && Leftover(gathered).CompareTo(Leftover(best)) < 0)
@@ -52,11 +54,11 @@ internal sealed class NestAssembly(NestProblem problem, NestModel model, IReadOn
         var proved = value == bound && !unplaced.Exists(row => row.Reason is UnplacedReason.StockUsedUp or UnplacedReason.NoSingleHeat or UnplacedReason.HigherPriority or UnplacedReason.UnderAccepted);
         return new()
         {
-            Layouts = CuttingSequence.Of(layouts, effort, cancellation),
+            Layouts = CuttingSequence.Of(layouts, effort, meter.Cancellation),
             Unplaced = unplaced,
             ValueMicros = value,
             BoundMicros = bound,
-            StoppedBy = proved ? StoppedBy.Proof : cancellation.IsCancellationRequested ? StoppedBy.TimeLimit : StoppedBy.Effort,
+            StoppedBy = proved ? StoppedBy.Proof : meter.IsCanceled ? StoppedBy.TimeLimit : StoppedBy.Effort,
         };
     }
 }

@@ -15,7 +15,8 @@ internal sealed class NestModel
     /// <summary>Lays as bits: a bar without pieces may lie in all.</summary>
     public const int AnyLay = 0b1111;
 
-    private const int GapTableFaces = 128;
+    private const int GapTableFaces = 1_024;
+    private const long NotKnown = long.MinValue;
     private const int BehindPriorities = 1_000_000;
 
     private readonly List<Face> _faces = [Face.Square];
@@ -24,7 +25,8 @@ internal sealed class NestModel
     private readonly NestProblem _problem;
     private readonly CutRules _rules;
     private readonly LayoutCost _cost;
-    private readonly long[,] _gaps;
+    private readonly long[] _gaps;
+    private readonly int _tabledFaces;
     private readonly long[][] _leads;
     private readonly long[][] _ends;
     private readonly long[] _kerfs;
@@ -46,18 +48,14 @@ internal sealed class NestModel
         _kerfs = [.. _faces.Select(face => face.Cut.KerfAlongBar(_rules.Kerf).Nanometers)];
         _leads = PerEndCondition(classes, (item, face) => LayoutPositions.Lead(item, face.Cut, _rules));
         _ends = PerEndCondition(classes, (item, face) => item.Length - LayoutPositions.LastEnd(item, face.Cut, _rules));
-        var tabled = Math.Min(_faces.Count, GapTableFaces);
-        _gaps = new long[tabled, tabled];
-        for (var i = 0; i < tabled; i++)
-        {
-            for (var j = 0; j < tabled; j++)
-                _gaps[i, j] = Between(_faces[i], _faces[j]);
-        }
+        _tabledFaces = Math.Min(_faces.Count, GapTableFaces);
+        _gaps = new long[_tabledFaces * _tabledFaces];
+        _gaps.AsSpan().Fill(NotKnown);
     }
 
     private NestModel(NestModel model, PieceType[] types)
     {
-        (_faces, _serves, _rules, _cost, _gaps, _leads, _ends, _kerfs) = (model._faces, model._serves, model._rules, model._cost, model._gaps, model._leads, model._ends, model._kerfs);
+        (_faces, _serves, _rules, _cost, _gaps, _tabledFaces, _leads, _ends, _kerfs) = (model._faces, model._serves, model._rules, model._cost, model._gaps, model._tabledFaces, model._leads, model._ends, model._kerfs);
         (_problem, _plants, IsRestricted, Stock, Types) = (model._problem, model._plants, model.IsRestricted, model.Stock, types);
         Pieces = types.Sum(type => type.Demand);
     }
@@ -124,10 +122,16 @@ internal sealed class NestModel
     /// <summary>Whether a bar that may lie in some ways may take a piece too: it lies one way for all its cuts.</summary>
     public static bool Joins(int lays, PieceType type) => (lays & type.Lays) != 0;
 
-    public long Gap(int face, int nextFace) =>
-        face < GapTableFaces && nextFace < GapTableFaces
-            ? _gaps[face, nextFace]
-            : Between(_faces[face], _faces[nextFace]);
+    /// <summary>What lies between two faces; looked up where it was asked for before.</summary>
+    public long Gap(int face, int nextFace)
+    {
+        if (face >= _tabledFaces || nextFace >= _tabledFaces)
+            return Between(_faces[face], _faces[nextFace]);
+        ref var gap = ref _gaps[face * _tabledFaces + nextFace];
+        if (gap == NotKnown)
+            gap = Between(_faces[face], _faces[nextFace]);
+        return gap;
+    }
 
     public long Lead(int stockClass, int face) => _leads[stockClass][face];
 
@@ -169,26 +173,21 @@ internal sealed class NestModel
     /// The largest sum of sizes on a bar: from before the half gap of its first face, which the lead covers, to behind that of its last. Each face of a type may
     /// come first or last.
     /// </summary>
-    public long Usable(BarStock stock, IReadOnlyList<PieceType> types) =>
-        Half(FacesOf(types).Max(face => 2 * (stock.Length - EndNeed(stock.Class, face)) + GapToLike(face)) - Before(stock, types));
+    public long Usable(BarStock stock, PieceGroup pieces) =>
+        Half(pieces.Faces.Max(face => 2 * (stock.Length - EndNeed(stock.Class, face)) + GapToLike(face)) - Before(stock, pieces));
 
-    /// <summary>The most that a piece of a type takes of a bar, whichever of some pieces follows it.</summary>
-    public long SafeSizeOf(PieceType type, IReadOnlyList<PieceType> followers) => type.Overall + followers.Max(next => Gap(type.SecondFace, next.FirstFace));
-
-    /// <summary>Pieces of some types whose safe sizes add up to no more than this fit on a bar in any order.</summary>
-    public long SafeRoom(BarStock stock, IReadOnlyList<PieceType> types) =>
-        types.Min(last => stock.Length - EndNeed(stock.Class, last.SecondFace) + SafeSizeOf(last, types) - last.Overall)
-        - types.Max(first => Lead(stock.Class, first.FirstFace));
+    /// <summary>Pieces whose safe sizes add up to no more than this fit on a bar in any order.</summary>
+    public long SafeRoom(BarStock stock, PieceGroup pieces) =>
+        pieces.SecondFaces.Min(last => stock.Length - EndNeed(stock.Class, last) + pieces.LargestGapBehind(last))
+        - pieces.FirstFaces.Max(first => Lead(stock.Class, first));
 
     /// <summary>The longest remainder that a bar could have beside a sum of sizes, were that sum nothing.</summary>
-    public long LongestRemainder(BarStock stock, IReadOnlyList<PieceType> types) =>
-        Half(2 * stock.Length - Before(stock, types) - FacesOf(types).Min(face => 2 * _kerfs[face] - GapToLike(face)));
+    public long LongestRemainder(BarStock stock, PieceGroup pieces) =>
+        Half(2 * stock.Length - Before(stock, pieces) - pieces.Faces.Min(face => 2 * _kerfs[face] - GapToLike(face)));
 
     /// <summary>Twice the least that lies before the half gap of the first face on a bar.</summary>
-    private long Before(BarStock stock, IReadOnlyList<PieceType> types) =>
-        FacesOf(types).Min(face => 2 * Lead(stock.Class, face) - GapToLike(face));
-
-    private static IEnumerable<int> FacesOf(IReadOnlyList<PieceType> types) => types.SelectMany(type => new[] { type.FirstFace, type.SecondFace });
+    private long Before(BarStock stock, PieceGroup pieces) =>
+        pieces.Faces.Min(face => 2 * Lead(stock.Class, face) - GapToLike(face));
 
     private long GapToLike(int face) => Gap(face, face);
 
@@ -215,9 +214,9 @@ internal sealed class NestModel
     {
         var needs = Types.Where(type => type.Demand > 0).Select(type => type.Need).Distinct().Order().ToList();
         var partOf = needs.ToDictionary(need => need, need => need);
-        for (var stock = 0; stock < Stock.Length; stock++)
+        foreach (var stockClass in Stock.Select(stock => stock.Class).Distinct())
         {
-            var linked = needs.Where(need => NeedServed(need, stock)).Select(need => partOf[need]).ToHashSet();
+            var linked = needs.Where(need => _serves[need][stockClass]).Select(need => partOf[need]).ToHashSet();
             if (linked.Count < 2)
                 continue;
             var part = linked.Min();
@@ -227,9 +226,10 @@ internal sealed class NestModel
         foreach (var part in needs.GroupBy(need => partOf[need]))
         {
             var members = part.ToHashSet();
+            var classes = Stock.Select(stock => stock.Class).Distinct().Where(stockClass => part.Any(need => _serves[need][stockClass])).ToHashSet();
             yield return (
                 [.. Enumerable.Range(0, Types.Length).Where(type => Types[type].Demand > 0 && members.Contains(Types[type].Need))],
-                [.. Enumerable.Range(0, Stock.Length).Where(stock => part.Any(need => NeedServed(need, stock)))]);
+                [.. Enumerable.Range(0, Stock.Length).Where(stock => classes.Contains(Stock[stock].Class))]);
         }
     }
 

@@ -8,6 +8,7 @@ namespace SawEngine.Solvers.Nesting;
 internal sealed class PartSearch
 {
     private const int RoundsPerStep = 5;
+    private const int MostStartKinds = 20;
 
     /// <summary>Where one more bar is a large step in cost, what is left after a step is priced more thoroughly.</summary>
     private const int RoundsPerLargeStep = 20;
@@ -47,9 +48,28 @@ internal sealed class PartSearch
     public static long BoundOf(SearchPart part, long knownBound, SearchEffort effort, SearchMeter meter)
     {
         var search = new PartSearch(part, [], knownBound, effort, meter);
+        if (meter.IsStopped || Pricer.IsTooLarge(part))
+            return knownBound;
         var master = search.Master();
         search.SolveRoot(master, Pricer.Fine(part, effort.Cells, meter), long.MaxValue);
         return search.Bound;
+    }
+
+    /// <summary>Nests of a part that may place more pieces than a known one: all that is wanted is asked for, and what is left out has a price.</summary>
+    public static IEnumerable<List<Column>> Placing(SearchPart part, List<Column> known, SearchEffort effort, SearchMeter meter)
+    {
+        if (meter.IsStopped || Pricer.IsTooLarge(part))
+            yield break;
+        var search = new PartSearch(part, known, 0, effort, meter);
+        var master = search.Master();
+        var pricer = Pricer.Fine(part, effort.Cells, meter);
+        search.SolveRoot(master, pricer, long.MaxValue);
+        foreach (var (bars, left) in search.Dives(master, pricer, RoundsPerStep, 1 + effort.MoreDives))
+        {
+            yield return bars;
+            if (left == 0)
+                yield break;
+        }
     }
 
     private MasterProgram Master()
@@ -72,26 +92,38 @@ internal sealed class PartSearch
         if (IsProved || _meter.IsStopped)
             return;
         FillExactly(_effort.FirstFillSteps);
-        if (IsProved || _meter.IsStopped)
+        if (IsProved || _meter.IsStopped || Pricer.IsTooLarge(_part))
             return;
-        var (wanted, available) = (_part.Demand.ToArray(), _part.Bars.Select(bars => bars.Available).ToArray());
         var master = Master();
         var pricer = Pricer.Fine(_part, _effort.Cells, _meter);
         SolveRoot(master, pricer, Cost);
         if (IsProved || _meter.IsStopped)
             return;
         var (duals, pool) = (master.Duals.ToArray(), master.Columns.ToList());
-        var roundsPerStep = IsLargeStep ? RoundsPerLargeStep : RoundsPerStep;
-        Take(Dive.Run(_part, master, pricer, wanted, available, roundsPerStep, _meter));
-        var random = new SplitMix(1);
-        for (var i = 0; i < _effort.MoreDives && IsLargeStep && !IsProved && !_meter.IsStopped; i++)
+        foreach (var found in Dives(master, pricer, IsLargeStep ? RoundsPerLargeStep : RoundsPerStep, 1 + _effort.MoreDives))
         {
-            master.Ask(wanted, available);
-            if (ColumnGeneration.Run(_part, master, pricer, wanted, available, roundsPerStep, _meter))
-                Take(Dive.Run(_part, master, pricer, wanted, available, roundsPerStep, _meter, random));
+            Take(found);
+            if (!IsLargeStep || IsProved)
+                break;
         }
         FillExactly(_effort.FillSteps);
         RepackBars(new Repack(_part, Pricer.Coarse(_part, _meter), duals, [.. pool, .. Bars], _meter));
+    }
+
+    /// <summary>Dives one after the other, from a root program that is solved; behind the first, each goes another way.</summary>
+    private IEnumerable<(List<Column> Bars, long Left)> Dives(MasterProgram master, Pricer pricer, int roundsPerStep, int most)
+    {
+        var (wanted, available) = (_part.Demand.ToArray(), _part.Bars.Select(bars => bars.Available).ToArray());
+        if (_meter.IsStopped)
+            yield break;
+        yield return Dive.Run(_part, master, pricer, wanted, available, roundsPerStep, _meter);
+        var random = new SplitMix(1);
+        for (var i = 1; i < most && !_meter.IsStopped; i++)
+        {
+            master.Ask(wanted, available);
+            if (ColumnGeneration.Run(_part, master, pricer, wanted, available, roundsPerStep, _meter))
+                yield return Dive.Run(_part, master, pricer, wanted, available, roundsPerStep, _meter, random);
+        }
     }
 
     /// <summary>Whether one more bar costs more than what counts as good enough.</summary>
@@ -123,15 +155,15 @@ internal sealed class PartSearch
         _meter.Limit = long.MaxValue;
     }
 
-    /// <summary>What is known, and bars of one type each of those kinds that never run out.</summary>
+    /// <summary>What is known, and bars of one type each of those kinds that never run out, where there are many the cheapest.</summary>
     private IEnumerable<Column> StartColumns()
     {
         foreach (var bar in Bars)
             yield return bar;
-        for (var bars = 0; bars < _part.Bars.Count; bars++)
+        var endless = Enumerable.Range(0, _part.Bars.Count).Where(bars => !_part.Bars[bars].IsLimited && _part.Bars[bars].SafeRoom > 0)
+            .OrderBy(bars => (double)_part.Bars[bars].CostMicros / _part.Bars[bars].SafeRoom).Take(MostStartKinds).Order();
+        foreach (var bars in endless)
         {
-            if (_part.Bars[bars].IsLimited)
-                continue;
             for (var type = 0; type < _part.Types.Count; type++)
             {
                 var counts = new int[_part.Types.Count];

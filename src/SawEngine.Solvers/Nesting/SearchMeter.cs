@@ -3,15 +3,21 @@ namespace SawEngine.Solvers.Nesting;
 /// <summary>
 /// Counts work so that a search ends after the same work everywhere: cells of tables, and steps of linear programs in cells that take as long.
 /// </summary>
-internal sealed class SearchMeter(CancellationToken cancellation)
+internal sealed class SearchMeter(Func<bool> isCanceled)
 {
     private const long CellsPerPivotAndRow = 600;
+
+    public SearchMeter(CancellationToken cancellation)
+        : this(() => cancellation.IsCancellationRequested) => Cancellation = cancellation;
+
+    /// <summary>For steps that look at a token themselves.</summary>
+    public CancellationToken Cancellation { get; }
 
     public long Spent { get; private set; }
 
     public long Limit { get; set; } = long.MaxValue;
 
-    public bool IsCanceled => cancellation.IsCancellationRequested;
+    public bool IsCanceled => isCanceled();
 
     /// <summary>Whether the work is done or the caller has no more time.</summary>
     public bool IsStopped => Spent >= Limit || IsCanceled;

@@ -4,7 +4,7 @@ using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Stock;
 using SawEngine.Solvers.Nesting;
-using static SawEngine.Solvers.Tests.Nesting.Some;
+using static SawEngine.Tests.Nesting.Some;
 
 namespace SawEngine.Solvers.Tests.Nesting;
 

@@ -2,7 +2,8 @@ using CsCheck;
 using SawEngine.Core;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Quantities;
-using static SawEngine.Solvers.Tests.Nesting.Some;
+using SawEngine.Tests.Nesting;
+using static SawEngine.Tests.Nesting.Some;
 
 namespace SawEngine.Solvers.Tests.Nesting;
 

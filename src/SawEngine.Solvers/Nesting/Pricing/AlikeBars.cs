@@ -10,14 +10,14 @@ internal sealed class AlikeBars
     private readonly BarStock _first;
     private readonly long _shared;
 
-    public AlikeBars(NestModel model, IReadOnlyList<int> stock, IReadOnlyList<PieceType> served, long pieces, LayoutCost cost)
+    public AlikeBars(NestModel model, IReadOnlyList<int> stock, PieceGroup served, long pieces, LayoutCost cost)
     {
         _cost = cost;
         _first = model.Stock[stock[0]];
         Stock = stock;
         Available = Math.Min(pieces, stock.Sum(index => (long)model.Stock[index].Available));
         IsLimited = Available < pieces;
-        var bound = BoundBar.Of(model, _first, served, cost);
+        var bound = BoundBar.Of(model, _first, Available, served, cost);
         LeastRoom = bound.Usable;
         _shared = bound.Shared;
         IsCredited = bound.IsCredited;
@@ -30,6 +30,9 @@ internal sealed class AlikeBars
     public IReadOnlyList<int> Stock { get; }
 
     public int Class => _first.Class;
+
+    /// <summary>Equal for bars on which the same pieces can lie together at the same cost of bringing them to another plant.</summary>
+    public (int Class, long? ForeignPlantCostMicros) SetsKey => (Class, _first.Item.ForeignPlantCostMicros);
 
     public long Available { get; }
 

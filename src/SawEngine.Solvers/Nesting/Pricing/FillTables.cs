@@ -1,18 +1,32 @@
+using System.Numerics;
+
 namespace SawEngine.Solvers.Nesting.Pricing;
 
 /// <summary>The knapsack tables of one grid: one for each set of pieces that can lie on a bar together.</summary>
 internal sealed class FillTables(SearchPart part, PricingGrid grid)
 {
+    /// <summary>A bit for each cell and item: no more than 256 MB.</summary>
+    private const long MostBits = int.MaxValue;
+
+    /// <summary>Bits of the values of a cell, beside those of its items.</summary>
+    private const int ValueBits = 32;
+
     private readonly KnapsackTable[] _tables = [.. part.Together.Select(_ => new KnapsackTable())];
     private readonly RemainderCredit?[] _credits =
         [.. part.Bars.Select((bars, i) => bars.IsCredited && grid.Cells[i] >= 0 ? new RemainderCredit(bars, grid.Unit, grid.Cells[i]) : null)];
 
     public PricingGrid Grid => grid;
 
-    /// <summary>Fills the tables for the bars that are there; gives back the cells that were looked at.</summary>
-    public long Fill(ReadOnlySpan<int> values, ReadOnlySpan<int> wanted, ReadOnlySpan<long> available)
+    /// <summary>The most cells of which a part's tables do not take too much memory.</summary>
+    public static int MostCells(SearchPart part)
     {
-        var work = 0L;
+        var items = part.Demand.Select(demand => BitOperations.Log2((uint)Math.Max(1, demand)) + 1).ToArray();
+        return (int)(MostBits / Math.Max(1, part.Together.Sum(set => ValueBits + items.Where((_, type) => set[type]).Sum(count => (long)count))));
+    }
+
+    /// <summary>Fills the tables for the bars that are there; false where canceled: then they must not be read.</summary>
+    public bool Fill(ReadOnlySpan<int> values, ReadOnlySpan<int> wanted, ReadOnlySpan<long> available, SearchMeter meter)
+    {
         var counts = new int[wanted.Length];
         for (var set = 0; set < _tables.Length; set++)
         {
@@ -26,10 +40,10 @@ internal sealed class FillTables(SearchPart part, PricingGrid grid)
                 continue;
             for (var type = 0; type < counts.Length; type++)
                 counts[type] = part.Together[set][type] ? wanted[type] : 0;
-            _tables[set].Fill(grid.Sizes, values, counts, capacity);
-            work += _tables[set].Work;
+            if (!_tables[set].Fill(grid.Sizes, values, counts, capacity, meter))
+                return false;
         }
-        return work;
+        return true;
     }
 
     /// <summary>The fill of greatest value, where pieces count by a factor and remainders by a scale.</summary>

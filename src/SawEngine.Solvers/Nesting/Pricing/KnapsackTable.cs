@@ -16,12 +16,10 @@ internal sealed class KnapsackTable
     private int[] _values = [];
     private byte[] _taken = [];
     private int _bytesPerItem;
+    private long _work;
 
     /// <summary>The largest number of cells that was asked for.</summary>
     public int Capacity { get; private set; }
-
-    /// <summary>Cells that were looked at to fill the table.</summary>
-    public long Work { get; private set; }
 
     /// <summary>The greatest value of pieces that take no more than some cells.</summary>
     public int ValueOf(int cells) => _values[cells];
@@ -29,11 +27,11 @@ internal sealed class KnapsackTable
     /// <summary>The values from no cell up to the capacity.</summary>
     public ReadOnlySpan<int> Values => _values.AsSpan(0, Capacity + 1);
 
-    /// <summary>Fills the table; pieces of no value or without room are left out.</summary>
-    public void Fill(ReadOnlySpan<int> sizes, ReadOnlySpan<int> values, ReadOnlySpan<int> counts, int capacity)
+    /// <summary>Fills the table; pieces of no value or without room are left out. False where canceled: then it must not be read.</summary>
+    public bool Fill(ReadOnlySpan<int> sizes, ReadOnlySpan<int> values, ReadOnlySpan<int> counts, int capacity, SearchMeter meter)
     {
         Capacity = capacity;
-        Work = 0;
+        _work = 0;
         _items.Clear();
         for (var type = 0; type < sizes.Length; type++)
         {
@@ -56,8 +54,10 @@ internal sealed class KnapsackTable
             _taken = new byte[_items.Count * _bytesPerItem];
         else
             Array.Clear(_taken, 0, _items.Count * _bytesPerItem);
-        for (var i = 0; i < _items.Count; i++)
+        for (var i = 0; i < _items.Count && !meter.IsCanceled; i++)
             Add(_items[i], _taken.AsSpan(i * _bytesPerItem, _bytesPerItem));
+        meter.CountCells(_work);
+        return !meter.IsCanceled;
     }
 
     /// <summary>Adds to <paramref name="counts"/> the pieces that give the greatest value in some cells.</summary>
@@ -76,7 +76,7 @@ internal sealed class KnapsackTable
     /// <summary>Takes an item where it is worth it, from the greatest capacity down, so that it is taken once.</summary>
     private void Add(Item item, Span<byte> taken)
     {
-        Work += Capacity + 1 - item.Size;
+        _work += Capacity + 1 - item.Size;
         ref var values = ref MemoryMarshal.GetArrayDataReference(_values);
         ref var bits = ref MemoryMarshal.GetReference(taken);
         // Values are scaled so that no sum can overflow, and checks would take longer than the sums.

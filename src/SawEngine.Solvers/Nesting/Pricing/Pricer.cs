@@ -6,6 +6,9 @@ internal sealed class Pricer
     /// <summary>Cells of the longest bar where layouts need not be the very best.</summary>
     private const int CoarseCells = 16_384;
 
+    /// <summary>Cells of the longest bar below which layouts are not worth their time.</summary>
+    private const int LeastCells = 2_048;
+
     private const double LargestValue = 1.9e9;
 
     private readonly SearchPart _part;
@@ -14,6 +17,7 @@ internal sealed class Pricer
     private readonly BestFill[] _best;
     private readonly int[] _values;
     private double _scale = 1;
+    private bool _isPriced;
 
     private readonly SearchMeter _meter;
 
@@ -30,24 +34,28 @@ internal sealed class Pricer
     public bool IsExact => ReferenceEquals(_bounds, _layouts);
 
     /// <summary>Prices with bounds, on the grid of the sizes themselves or, where that has more cells, on a rounded one.</summary>
-    public static Pricer Fine(SearchPart part, int mostCells, SearchMeter meter) =>
-        new(part, PricingGrid.ForLayouts(part, mostCells), PricingGrid.ForBounds(part, mostCells), meter);
+    public static Pricer Fine(SearchPart part, int mostCells, SearchMeter meter)
+    {
+        mostCells = Math.Min(mostCells, FillTables.MostCells(part));
+        return new(part, PricingGrid.ForLayouts(part, mostCells), PricingGrid.ForBounds(part, mostCells), meter);
+    }
 
     /// <summary>Prices quickly, without bounds.</summary>
-    public static Pricer Coarse(SearchPart part, SearchMeter meter) => new(part, PricingGrid.ForLayouts(part, CoarseCells), null, meter);
+    public static Pricer Coarse(SearchPart part, SearchMeter meter) => new(part, PricingGrid.ForLayouts(part, Math.Min(CoarseCells, FillTables.MostCells(part))), null, meter);
 
-    /// <summary>Prices all bars that are there, for no more pieces than are wanted.</summary>
+    /// <summary>Whether the tables of a part would be too many or too large for cells small enough to be of use.</summary>
+    public static bool IsTooLarge(SearchPart part) => FillTables.MostCells(part) < LeastCells;
+
+    /// <summary>Prices all bars that are there, for no more pieces than are wanted; none where canceled.</summary>
     public void Price(ReadOnlySpan<double> duals, ReadOnlySpan<int> wanted, ReadOnlySpan<long> available)
     {
         _scale = ScaleOf(duals, wanted);
         for (var type = 0; type < _values.Length; type++)
             _values[type] = wanted[type] == 0 ? 0 : (int)(Math.Max(0, duals[type]) * _scale);
-        _meter.CountCells(_layouts.Fill(_values, wanted, available));
-        if (_bounds is not null && !IsExact)
-            _meter.CountCells(_bounds.Fill(_values, wanted, available));
+        _isPriced = _layouts.Fill(_values, wanted, available, _meter) && (_bounds is null || IsExact || _bounds.Fill(_values, wanted, available, _meter));
         var best = _bounds ?? _layouts;
         for (var bars = 0; bars < _best.Length; bars++)
-            _best[bars] = available[bars] > 0 ? best.BestOf(bars, _scale, 1) : BestFill.None;
+            _best[bars] = _isPriced && available[bars] > 0 ? best.BestOf(bars, _scale, 1) : BestFill.None;
     }
 
     /// <summary>What the best fill of some bars is worth beyond their cost, in the unit of the duals.</summary>
@@ -68,6 +76,8 @@ internal sealed class Pricer
     public double SafeBound(ReadOnlySpan<int> wanted, ReadOnlySpan<long> available)
     {
         var tables = _bounds ?? throw new InvalidOperationException("This pricer has no bounds.");
+        if (!_isPriced)
+            return double.NegativeInfinity;
         var factor = Factor(tables, available);
         var bound = 0d;
         for (var type = 0; type < _values.Length; type++)

@@ -22,7 +22,10 @@ internal sealed class PricingGrid
     /// <summary>The room of each kind of bars; -1 where there is none.</summary>
     public int[] Cells { get; }
 
-    /// <summary>The exact grid where it has no more cells than some number, else one with half as many, for layouts that fit.</summary>
+    /// <summary>
+    /// The exact grid where it has no more cells than some number, else one with half as many, for layouts that fit. A cell is a multiple of what divides all sizes, so
+    /// that the unit of length does not matter.
+    /// </summary>
     public static PricingGrid ForLayouts(SearchPart part, int mostCells) => new(part, UnitOf(part, mostCells), forBounds: false);
 
     /// <summary>The same for bounds.</summary>
@@ -37,7 +40,7 @@ internal sealed class PricingGrid
         if (longest / divisor <= mostCells)
             return divisor;
         // Rounded grids need a table each for layouts and bounds: half as many cells take no longer than one that is exact.
-        return (longest + mostCells / 2 - 1) / (mostCells / 2);
+        return divisor * ((longest / divisor + mostCells / 2 - 1) / (mostCells / 2));
     }
 
     private static long GreatestCommonDivisor(long a, long b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);

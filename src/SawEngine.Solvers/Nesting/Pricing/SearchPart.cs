@@ -5,19 +5,23 @@ namespace SawEngine.Solvers.Nesting.Pricing;
 /// <summary>Pieces and bars that are linked by who may serve whom, in the numbers of the search.</summary>
 internal sealed class SearchPart
 {
-    public SearchPart(NestModel model, IReadOnlyList<int> types, IReadOnlyList<int> stock, LayoutCost cost)
+    /// <summary>Where canceled, the sets of pieces are not complete: then nothing may be searched.</summary>
+    public SearchPart(NestModel model, IReadOnlyList<int> types, IReadOnlyList<int> stock, LayoutCost cost, SearchMeter meter)
     {
         Model = model;
         Types = types;
         Stock = stock;
-        var served = types.Select(type => model.Types[type]).ToList();
-        Demand = [.. served.Select(type => type.Demand)];
+        var served = new PieceGroup(model, types.Select(type => model.Types[type]));
+        Demand = [.. served.Types.Select(type => type.Demand)];
         Pieces = Demand.Sum(demand => (long)demand);
-        Bars = [.. stock.GroupBy(index => KeyOf(model.Stock[index]))
+        Bars = [.. stock.GroupBy(index => model.Stock[index].Kind)
             .Select(alike => new AlikeBars(model, [.. alike], served, Pieces, cost))];
-        LeastSizes = [.. served.Select(model.SizeOf)];
-        SafeSizes = [.. served.Select(type => model.SafeSizeOf(type, served))];
-        SetsOf = [.. Bars.Select(SetsFor)];
+        LeastSizes = [.. served.Types.Select(model.SizeOf)];
+        SafeSizes = [.. served.Types.Select(served.SafeSizeOf)];
+        var sets = new Dictionary<(int, long?), (int Set, long Transfer)[]>();
+        foreach (var bars in Bars.DistinctBy(bars => bars.SetsKey))
+            sets.Add(bars.SetsKey, meter.IsCanceled ? [] : SetsFor(bars));
+        SetsOf = [.. Bars.Select(bars => sets[bars.SetsKey])];
     }
 
     public NestModel Model { get; }
@@ -111,9 +115,6 @@ internal sealed class SearchPart
         return bar;
     }
 
-    private static (int, long, long, long, long?) KeyOf(BarStock stock) =>
-        (stock.Class, stock.Length, stock.Item.CostMicros, stock.Item.PullCostMicros, stock.Item.ForeignPlantCostMicros);
-
     private (int Set, long Transfer)[] SetsFor(AlikeBars bars)
     {
         var transfers = Types.Select((_, type) => Model.TransferCost(bars.Stock[0], TypeOf(type))).ToList();
@@ -142,8 +143,4 @@ internal sealed class SearchPart
     }
 
     private static bool Holds(bool[] all, bool[] some) => !some.Where((isIn, type) => isIn && !all[type]).Any();
-
-    /// <summary>The parts of a model: types and stock that are linked by who may serve whom.</summary>
-    public static IReadOnlyList<SearchPart> Of(NestModel model, LayoutCost cost) =>
-        [.. model.Parts().Select(part => new SearchPart(model, part.Types, part.Stock, cost))];
 }

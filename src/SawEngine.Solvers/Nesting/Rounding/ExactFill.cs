@@ -12,6 +12,10 @@ internal sealed class ExactFill
     /// <summary>After so many bars the ways of all types are counted again.</summary>
     private const int BarsPerCount = 16;
 
+    /// <summary>Cells of a bar: a number is kept for each.</summary>
+    private const int LargestCapacity = 1 << 24;
+
+    private const int StepsPerLook = 4096;
     private const double Noise = 0.2;
     private const int FirstDeadEnds = 20;
     private const int BarsEmptied = 25;
@@ -40,6 +44,8 @@ internal sealed class ExactFill
     private bool _isCut;
     private int _count;
     private long _steps;
+    private long _nextLook;
+    private bool _isStopped;
 
     private ExactFill(int[] sizes, int[] wanted, int capacity, long mostSteps, SearchMeter meter)
     {
@@ -63,9 +69,9 @@ internal sealed class ExactFill
     /// </summary>
     public static List<Column>? Run(SearchPart part, long bars, long mostSteps, SearchMeter meter)
     {
-        var grid = PricingGrid.ForLayouts(part, int.MaxValue);
+        var grid = PricingGrid.ForLayouts(part, LargestCapacity);
         if (part.Bars.Count != 1 || part.Together.Count != 1 || !part.Bars[0].IsFixed || bars > part.Bars[0].Available
-            || !grid.IsAs(PricingGrid.ForBounds(part, int.MaxValue)))
+            || !grid.IsAs(PricingGrid.ForBounds(part, LargestCapacity)))
             return null;
         // Sizes come longest first only where no face takes more than another.
         var order = Enumerable.Range(0, grid.Sizes.Length).OrderByDescending(type => grid.Sizes[type]).ToArray();
@@ -76,6 +82,17 @@ internal sealed class ExactFill
             return null;
         var fill = new ExactFill(sizes, wanted, grid.Cells[0], mostSteps, meter);
         return fill.SearchWithRestarts((int)slack) ? [.. fill._filled.Select(full => ColumnOf(part, order, full.Counts))] : null;
+    }
+
+    /// <summary>Looks at the meter now and then; once stopped, it stays so.</summary>
+    private bool IsStopped()
+    {
+        if (_steps >= _nextLook)
+        {
+            _nextLook = _steps + StepsPerLook;
+            _isStopped |= _steps > _mostSteps || _meter.IsStopped;
+        }
+        return _isStopped;
     }
 
     private static Column ColumnOf(SearchPart part, int[] order, int[] counts)
@@ -94,7 +111,7 @@ internal sealed class ExactFill
         if (Search(slack))
             return true;
         var allTried = !_isCut && _deadEnds <= _mostDeadEnds;
-        while (!allTried && _steps <= _mostSteps && !_meter.IsStopped)
+        while (!allTried && !IsStopped())
         {
             // A little worse is well: the search must not stick to one set of bars.
             if (_deepest.Count >= _kept.Count - 1)
@@ -139,7 +156,7 @@ internal sealed class ExactFill
             return true;
         foreach (var full in completions)
         {
-            if (_deadEnds > _mostDeadEnds || _steps > _mostSteps || _meter.IsStopped)
+            if (_deadEnds > _mostDeadEnds || IsStopped())
                 return false;
             Subtract(full.Counts, 1);
             _filled.Add(full);
@@ -217,7 +234,7 @@ internal sealed class ExactFill
         // Where two of the smallest do not fit, one piece must do: it is looked up.
         var start = Math.Max(from, _firstNotLonger[room]);
         var shortest = room < 2 * _sizes[^1] ? room - slack : 0;
-        for (var type = start; type < _sizes.Length && _sizes[type] >= shortest && _count < MostCompletions; type++)
+        for (var type = start; type < _sizes.Length && _sizes[type] >= shortest && _count < MostCompletions && !IsStopped(); type++)
         {
             _steps++;
             if (_left[type] == 0)

@@ -2,7 +2,8 @@ using SawEngine.Core;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Solvers.Nesting;
-using static SawEngine.Solvers.Tests.Nesting.Some;
+using SawEngine.Tests.Nesting;
+using static SawEngine.Tests.Nesting.Some;
 
 namespace SawEngine.Solvers.Tests.Nesting.Afterwards;
 

@@ -37,7 +37,7 @@ public sealed class RevisedSimplexTests
     [Fact]
     public void Two_pieces_on_a_bar_cost_half_a_bar_each()
     {
-        var simplex = new RevisedSimplex([(true, 3)], PriceOfMissing, new(default));
+        var simplex = new RevisedSimplex([(true, 3)], PriceOfMissing, new(CancellationToken.None));
         simplex.Add(1, [(0, 2)]);
         Assert.True(simplex.Solve());
         Assert.Equal(1.5, simplex.Value, 9);
@@ -48,7 +48,7 @@ public sealed class RevisedSimplexTests
     [Fact]
     public void A_limit_leaves_the_rest_to_what_is_dearer()
     {
-        var simplex = new RevisedSimplex([(true, 4), (false, 1)], PriceOfMissing, new(default));
+        var simplex = new RevisedSimplex([(true, 4), (false, 1)], PriceOfMissing, new(CancellationToken.None));
         simplex.Add(1, [(0, 2), (1, 1)]);
         simplex.Add(2, [(0, 2)]);
         Assert.True(simplex.Solve());
@@ -74,7 +74,7 @@ public sealed class RevisedSimplexTests
         public Grown(Random random, int covers, int limits)
         {
             _rows = [.. Enumerable.Range(0, covers + limits).Select(row => (row < covers, (double)random.Next(1, 30)))];
-            _simplex = new(_rows, PriceOfMissing, new(default));
+            _simplex = new(_rows, PriceOfMissing, new(CancellationToken.None));
         }
 
         public void AddColumns(Random random, int count)

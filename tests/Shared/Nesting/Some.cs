@@ -4,7 +4,7 @@ using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Stock;
 
-namespace SawEngine.Solvers.Tests.Nesting;
+namespace SawEngine.Tests.Nesting;
 
 /// <summary>Short ways to write problems down.</summary>
 internal static class Some

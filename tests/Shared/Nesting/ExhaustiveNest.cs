@@ -2,7 +2,7 @@ using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Stock;
 
-namespace SawEngine.Solvers.Tests.Nesting;
+namespace SawEngine.Tests.Nesting;
 
 /// <summary>The least cost of all ways to place given pieces, by trying every one, on demand in every turn; for a handful of pieces and bars.</summary>
 internal sealed class ExhaustiveNest

@@ -1,7 +1,7 @@
 using System.Globalization;
 using SawEngine.Core.Nesting;
 
-namespace SawEngine.Solvers.Tests.Nesting;
+namespace SawEngine.Tests.Nesting;
 
 /// <summary>A nest as text, all of it, to compare answers.</summary>
 internal static class NestText

@@ -2,15 +2,19 @@ using SawEngine.Core;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
 using SawEngine.Core.Stock;
-using static SawEngine.Solvers.Tests.Nesting.Some;
+using static SawEngine.Tests.Nesting.Some;
 
-namespace SawEngine.Solvers.Tests.Nesting;
+namespace SawEngine.Tests.Nesting;
 
-/// <summary>Problems with all that nesting knows: heats, certificates, miters, remnants, trims, tails, credits, and stock that is too little.</summary>
+/// <summary>
+/// Problems with all that nesting knows: heats, certificates, owners, plants, miters in one plane and in both, zones, remnants, trims, tails, credits, tolerances,
+/// coarse and fine grids of lengths, and stock that is too little.
+/// </summary>
 internal static class RandomProblem
 {
-    private static readonly Rectangle Beam = Rectangle.Of("IPE 200", 100, 200, 2848);
+    private static readonly string[] Sections = ["SHS 100x100x5 EN 10219", "UPN 100", "L 50x50x5", "IPE 200"];
     private static readonly decimal[] Miters = [-45, -30, 0, 0, 0, 0, 15, 30, 45];
     private static readonly string[] Plants = ["north", "south"];
     private static readonly string?[] Heats = [null, "H1", "H2", "H3"];
@@ -19,17 +23,19 @@ internal static class RandomProblem
     {
         var random = new Random(seed);
         var grade = Steel("S355J2");
+        var sections = Enumerable.Range(0, random.Next(6) == 0 ? 2 : 1).Select(_ => SectionCatalog.Standard.Find(Sections[random.Next(Sections.Length)])!).ToArray();
+        var grid = (Grid)random.Next(4);
         var withMiters = random.Next(2) == 0;
         var withHeats = random.Next(2) == 0;
         var byMoney = random.Next(2) == 0;
         var withHandling = random.Next(2) == 0;
         return new()
         {
-            Lines = [.. Enumerable.Range(0, random.Next(1, mostLines + 1)).Select(i => RandomLine(random, i, mostQuantity, withMiters, withHeats) with { Section = Beam, Grade = grade })],
-            Stock = [.. Enumerable.Range(0, random.Next(1, mostStock + 1)).Select(i => RandomStock(random, i, withHeats, byMoney) with { Section = Beam, Grade = grade, PullCostMicros = withHandling ? random.Next(0, 4) * 2_000_000L : 0 })],
+            Lines = [.. Enumerable.Range(0, random.Next(1, mostLines + 1)).Select(i => RandomLine(random, i, mostQuantity, withMiters, withHeats, grid) with { Section = sections[random.Next(sections.Length)], Grade = grade })],
+            Stock = [.. Enumerable.Range(0, random.Next(1, mostStock + 1)).Select(i => RandomStock(random, i, withHeats, byMoney, grid) with { Section = sections[random.Next(sections.Length)], Grade = grade, PullCostMicros = withHandling ? random.Next(0, 4) * 2_000_000L : 0 })],
             Rules = new()
             {
-                Kerf = Mm(random.Next(0, 4)),
+                Kerf = grid == Grid.SixtyFourths ? In(random.Next(0, 3) * 0.063m) : Mm(random.Next(0, 4)),
                 Tail = Mm(random.Next(3) == 0 ? 0 : random.Next(1, 120)),
                 Trim = new Dictionary<EndCondition, Length> { [EndCondition.Sheared] = Mm(10), [EndCondition.Rolled] = Mm(random.Next(0, 150)) },
                 ThinnestSlice = Mm(random.Next(2) == 0 ? 0 : 2),
@@ -61,12 +67,13 @@ internal static class RandomProblem
         };
     }
 
-    private static OrderLine RandomLine(Random random, int index, int mostQuantity, bool withMiters, bool withHeats)
+    private static OrderLine RandomLine(Random random, int index, int mostQuantity, bool withMiters, bool withHeats, Grid grid)
     {
         var rule = withHeats ? (HeatRule)random.Next(3) : HeatRule.Any;
-        var line = Line($"{index:00}", random.Next(2, 29) * 100 + random.Next(0, 100), random.Next(1, mostQuantity + 1));
+        var line = Line($"{index:00}", 1, random.Next(1, mostQuantity + 1));
         return line with
         {
+            Length = RandomLength(random, 200, 2_900, grid),
             Ref = new($"SO-{random.Next(1, 4)}", $"{index:00}"),
             LengthAt = (LengthAt)random.Next(4),
             Owner = random.Next(3) == 0 ? "C-1" : null,
@@ -89,14 +96,44 @@ internal static class RandomProblem
         return [.. Enumerable.Range(0, marks.Count / 2).Select(i => new BarZone(Mm(marks[2 * i]), Mm(marks[2 * i + 1]), (ZoneKind)random.Next(2)))];
     }
 
-    private static EndCut RandomEnd(Random random) =>
-        random.Next(4) == 0 ? HeightMiter(Miters[random.Next(Miters.Length)]) : WidthMiter(Miters[random.Next(Miters.Length)]);
+    private static EndCut RandomEnd(Random random)
+    {
+        var angle = Miters[random.Next(Miters.Length)];
+        return random.Next(8) switch
+        {
+            0 => new(Angle.FromDegrees(angle), Angle.FromDegrees(Miters[random.Next(Miters.Length)])),
+            1 or 2 => HeightMiter(angle),
+            _ => WidthMiter(angle),
+        };
+    }
 
-    private static StockItem RandomStock(Random random, int index, bool withHeats, bool byMoney)
+    /// <summary>A length of some millimeters, on a grid.</summary>
+    private static Length RandomLength(Random random, int least, int below, Grid grid)
+    {
+        var millimeters = random.Next(least, below);
+        return grid switch
+        {
+            Grid.Millimeter => Mm(millimeters),
+            Grid.TenthMillimeter => Mm(millimeters + random.Next(10) / 10m),
+            Grid.SixtyFourths => In(decimal.Round(millimeters / 25.4m * 64) / 64),
+            _ => Mm(millimeters + random.Next(1000) / 1000m),
+        };
+    }
+
+    private enum Grid
+    {
+        Millimeter,
+        TenthMillimeter,
+        SixtyFourths,
+        Micrometer,
+    }
+
+    private static StockItem RandomStock(Random random, int index, bool withHeats, bool byMoney, Grid grid)
     {
         var kind = (StockKind)random.Next(3);
         int? quantity = kind switch { StockKind.Remnant => 1, StockKind.Bar => random.Next(1, 4), _ => random.Next(2) == 0 ? null : random.Next(1, 4) };
-        var bar = Bar($"S{index:00}", random.Next(6, 61) * 100 + random.Next(0, 100), quantity);
+        var length = RandomLength(random, 600, 6_100, grid);
+        var bar = Bar($"S{index:00}", 1, quantity) with { Length = length, CostMicros = length.Nanometers };
         return bar with
         {
             Kind = kind,
