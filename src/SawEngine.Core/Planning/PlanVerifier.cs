@@ -109,6 +109,7 @@ public static class PlanVerifier
                 LoadLimit = saw.LoadLimit,
                 Capacity = saw.Capacity,
                 MiterRange = saw.MiterRange,
+                Bundle = saw.Bundle,
             },
         };
         return NestVerifier.VerifyLayout(nestProblem, layout.Layout);
