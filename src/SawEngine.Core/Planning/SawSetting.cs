@@ -105,25 +105,27 @@ internal sealed class SawSetting
     /// <summary>All bars of a layout in the bundles that take least time, equally quick ones of fewest bars; singly where none is quicker or the verifier passes none.</summary>
     public BarWork WorkOf(NestProblem problem, BarLayout laid)
     {
-        var singly = Timed(laid)!;
-        var quickest = LayoutBundles.Of(laid, Rules, Lay).Select(bundle => Timed(laid with { Bundle = bundle })).OfType<BarWork>().Prepend(singly)
-            .MinBy(work => (work.Total.Total, work.Layout.Bundle.Bars, work.Layout.Bundle.High))!;
-        return quickest == singly || NestVerifier.VerifyLayout(problem, quickest.Layout).Count == 0 ? quickest : singly;
+        var cuts = SawCut.Of(laid);
+        var singly = Timed(laid with { Bundle = CutBundle.Single }, cuts);
+        var motions = singly.Bundles[0].Passes.Sum(pass => pass.Time.Index + pass.Time.Clamp + pass.Time.Approach + pass.Time.Swivel);
+        var faces = cuts.CountBy(cut => cut.Face).ToList();
+        var quickest = LayoutBundles.Of(laid, Rules, Lay).Prepend(CutBundle.Single).Select(bundle => (Bundle: bundle, Seconds: Seconds(bundle)))
+            .Where(option => option.Seconds is not null).MinBy(option => (option.Seconds, option.Bundle.Bars, option.Bundle.High)).Bundle;
+        return quickest.IsSingle || NestVerifier.VerifyLayout(problem, laid with { Bundle = quickest }).Count > 0 ? singly : Timed(laid with { Bundle = quickest }, cuts);
+
+        // What is not the same for every bundle.
+        decimal? Seconds(CutBundle bundle) => bundle.Split(laid.Repeat).Aggregate((decimal?)0m, (sum, part) => sum + part.Times * (motions + CutSeconds(part.Bundle)));
+
+        decimal? CutSeconds(CutBundle bundle) => faces.Aggregate((decimal?)0m, (sum, face) => sum + face.Value * CuttingOf(face.Key, bundle)?.CutSeconds);
     }
 
-    private BarWork? Timed(BarLayout laid)
-    {
-        var cuts = SawCut.Of(laid);
-        var bundles = laid.Bundle.Split(laid.Repeat).Select(part => Timed(laid, cuts, part.Bundle, part.Times)).ToList();
-        return bundles.Contains(null) ? null : new(laid, bundles!);
-    }
+    private BarWork Timed(BarLayout laid, IReadOnlyList<SawCut> cuts) =>
+        new(laid, laid.Bundle.Split(laid.Repeat).Select(part => Timed(laid, cuts, part.Bundle, part.Times)).ToList());
 
     /// <summary>Bars of one layout follow one another, so each begins at the angle at which the one before ended.</summary>
-    private BundleWork? Timed(BarLayout laid, IReadOnlyList<SawCut> cuts, CutBundle bundle, int times)
+    private BundleWork Timed(BarLayout laid, IReadOnlyList<SawCut> cuts, CutBundle bundle, int times)
     {
         var data = cuts.Select(cut => CuttingOf(cut.Face, bundle)).ToList();
-        if (data.Contains(null))
-            return null;
         var planned = cuts.Zip(data, (cut, one) => new PlannedCut(cut.Index, one!.CutSeconds, SwivelOf(cut.Face), cut.FreesPiece ? bundle.Bars : 0)).ToList();
         var time = BarTime.Of(Saw, planned, laid.Remainder.Length > Length.Zero, planned.Count == 0 ? Angle.Zero : planned[^1].Swivel, bundle.Bars);
         var passes = cuts.Zip(time.Cycles, (cut, cycle) => (cut, cycle)).Zip(data, (pass, one) => new PassWork(pass.cut, pass.cycle, one!.BladeLifeBillionths)).ToList();

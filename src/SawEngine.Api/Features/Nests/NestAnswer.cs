@@ -1,4 +1,5 @@
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
@@ -102,6 +103,8 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         Section = group.Section,
         Grade = group.Grade,
         Repeat = layout.Repeat,
+        Bundle = CutBundleJson.Of(layout.Bundle),
+        Cycles = layout.Bundle.IsSingle ? null : layout.Cycles,
         Heat = layout.Stock.Heat,
         Owner = layout.Stock.Owner,
         Plant = layout.Stock.Plant,
@@ -153,7 +156,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     private NestTotalsJson Totals() => new()
     {
         BarsUsed = AllLayouts.Sum(l => l.Repeat),
-        CutCount = nests.Sum(n => n.Nest.Layouts.Sum(l => CutCount.Of(l, n.Group.Problem.Rules.Kerf) * l.Repeat)),
+        CutCount = nests.Sum(n => n.Nest.Layouts.Sum(l => CutCount.Of(l, n.Group.Problem.Rules.Kerf) * l.Cycles)),
         StockLength = Sum(l => l.Stock.Length),
         PieceLength = Sum(PieceLength),
         KerfLength = Sum(l => l.KerfTotal),

@@ -49,8 +49,8 @@ internal static class NestGroups
         NestRequest request, IReadOnlyList<PieceJson> pieces, IReadOnlyList<NestStockJson> stock, string? designation, Catalogs catalogs)
     {
         var scale = new LengthScale(request.LengthUnit);
-        // Only miters need the size of the section; else sections are compared by their names, which the groups have done.
-        var section = designation is not null && pieces.Any(IsMitered) ? catalogs.FindSection(designation) : null;
+        // Only miters and cut bundles need the shape of the section; else sections are compared by their names, which the groups have done.
+        var section = designation is not null && (pieces.Any(IsMitered) || request.Cut.Bundle is not null) ? catalogs.FindSection(designation) : null;
         return new()
         {
             Lines = [.. pieces.Select(piece => Line(piece, section, scale)).OrderBy(line => line.Ref)],
@@ -122,6 +122,7 @@ internal static class NestGroups
             ShortestPiece = scale.Read(cut.ShortestPiece),
             LongestPiece = scale.Read(cut.LongestPiece),
             ThinnestSlice = scale.Read(cut.ThinnestSlice),
+            Bundle = cut.Bundle.ToBundle(scale),
         };
     }
 
