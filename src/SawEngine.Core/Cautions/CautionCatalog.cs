@@ -27,9 +27,9 @@ public static class CautionCatalog
     public static readonly CautionKind ShortPieceTips = new(
         "short_piece_tips", "A piece {0:0.#} mm long and {1:0.#} mm high may tip or jam when it comes off.", "ISO 16093, 5.4", Confidence.FromMemory);
 
-    /// <summary>Cut bundles; {0} bars, {1} side by side, {2} on top of one another.</summary>
+    /// <summary>Cut bundles; {0} bars, {1} how they lie.</summary>
     public static readonly CautionKind CutBundle = new(
-        "cut_bundle", "{0} bars are cut together, {1} wide and {2} high: see that every one of them is clamped; a loose bar or short piece may turn or be thrown.", "ISO 16093, 5.4", Confidence.FromMemory);
+        "cut_bundle", "{0} bars are cut together, {1}: see that every one of them is clamped; a loose bar or short piece may turn or be thrown.", "ISO 16093, 5.4", Confidence.FromMemory);
 
     /// <summary>Lead.</summary>
     public static readonly CautionKind LeadBearing = new(

@@ -28,7 +28,8 @@ internal sealed class BundleCheck(CutRules rules, StockItem stock, BarLayout lay
     {
         if (rules.Bundle is not { } clamped || _wide > clamped.MostWide || _high > clamped.MostHigh)
             yield return (NestRule.BundleTooLarge, $"a bundle {_wide} wide and {_high} high, more than is clamped");
-        else if (stock.Section is { } section && !Fits(section.Width.Nanometers, section.Height.Nanometers, onSide: false) && !Fits(section.Height.Nanometers, section.Width.Nanometers, onSide: true))
+        else if (stock.Section is { } section && !Fits(section.Width.Nanometers, section.Height.Nanometers, onSide: false)
+            && (section.Shape == SectionShape.Hexagon || !Fits(section.Height.Nanometers, section.Width.Nanometers, onSide: true)))
             yield return (NestRule.BundleTooLarge, $"a bundle of {section.Designation} {_wide} wide and {_high} high");
     }
 
@@ -65,7 +66,9 @@ internal sealed class BundleCheck(CutRules rules, StockItem stock, BarLayout lay
         var isSafe = stock.Section?.Shape switch
         {
             SectionShape.Angle or SectionShape.Tee or SectionShape.Custom => false,
-            SectionShape.Round or SectionShape.RoundTube or SectionShape.Pipe or SectionShape.Hexagon or SectionShape.Channel or SectionShape.IBeam => _high == 1,
+            // On its corners a hexagon does not lie.
+            SectionShape.Hexagon => _high == 1 && _faces.TrueForAll(face => face.HeightAngle.Millidegrees == 0),
+            SectionShape.Round or SectionShape.RoundTube or SectionShape.Pipe or SectionShape.Channel or SectionShape.IBeam => _high == 1,
             _ => true,
         };
         if (!isSafe)

@@ -18,11 +18,11 @@ public sealed class BundledNester(INester nester) : INester
         if (MostBars(problem) == 1)
             return nester.Solve(problem, effort, cancellation);
         var shared = nester.Solve(Shared(problem), effort, cancellation);
-        var nest = Bundled(problem, shared, shared.BoundMicros);
+        var nest = Bundled(problem, shared, shared.BoundMicros, cancellation);
         if (problem.CostPerCutMicros == 0)
             return nest;
         var single = nester.Solve(problem, effort, cancellation);
-        var other = Bundled(problem, single, shared.BoundMicros);
+        var other = Bundled(problem, single, shared.BoundMicros, cancellation);
         return other.ValueMicros < nest.ValueMicros && Counts(single).SetEquals(Counts(shared)) ? other : nest;
     }
 
@@ -35,7 +35,7 @@ public sealed class BundledNester(INester nester) : INester
     private static int MostBars(NestProblem problem) => problem.Rules.Bundle is not { } clamped || problem.Stock.Count == 0 ? 1
         : Math.Max(1, Math.Min(clamped.MostBars, problem.Stock.Max(item => item.Kind == StockKind.Remnant ? 1 : item.Quantity ?? int.MaxValue)));
 
-    private static Nest Bundled(NestProblem problem, Nest nest, long bound)
+    private static Nest Bundled(NestProblem problem, Nest nest, long bound, CancellationToken cancellation)
     {
         var layouts = nest.Layouts.Select(layout => layout with { Bundle = LayoutBundles.FewestCycles(layout, problem.Rules) }).ToList();
         var value = layouts.Sum(LayoutCost.Of(problem).Micros);
@@ -44,7 +44,7 @@ public sealed class BundledNester(INester nester) : INester
             Layouts = layouts,
             ValueMicros = value,
             BoundMicros = Math.Min(bound, value),
-            StoppedBy = nest.StoppedBy == StoppedBy.Proof && bound < value ? StoppedBy.Effort : nest.StoppedBy,
+            StoppedBy = nest.StoppedBy == StoppedBy.Proof && bound < value ? (cancellation.IsCancellationRequested ? StoppedBy.TimeLimit : StoppedBy.Effort) : nest.StoppedBy,
         };
     }
 
