@@ -68,7 +68,7 @@ public class BundledNesterTests : NesterContract
             compared++;
             cheaper += bundled.ValueMicros < single.ValueMicros ? 1 : 0;
         }
-        Assert.True(compared > 250 && cheaper > 20, $"{compared} compared, {cheaper} cheaper");
+        Assert.True(compared > 250 && cheaper > 10, $"{compared} compared, {cheaper} cheaper");
     }
 
     private static NestProblem Tubes() => new()

@@ -80,7 +80,7 @@ public class PlanVerifierTests
         "a bundle is cut bar by bar" => (Bundling, Bundled with { Layouts = Bundled.Layouts.Select(layout => layout with { Layout = layout.Layout with { Bundle = CutBundle.Single } }).ToList() }),
         "a bundle is cut on a saw that clamps none" => (Bundling with { Saws = Bundling.Saws.Select(saw => saw with { Saw = saw.Saw with { Bundle = null } }).ToList() }, Bundled),
         "a bundle is heavier than the bar feed carries" => (Bundling with { Saws = Bundling.Saws.Select(saw => saw with { Saw = saw.Saw with { LoadLimit = new(100m) } }).ToList() }, Bundled),
-        "a bundle is wider than its saw takes as the bars lie" => (Bundling with { Saws = Bundling.Saws.Select(saw => saw with { Saw = saw.Saw with { Bundle = saw.Saw.Bundle! with { LargestWidth = Mm(199) } } }).ToList() }, Bundled),
+        "a bundle is wider than its saw takes as the bars lie" => (Bundling with { Saws = Bundling.Saws.Select(saw => saw with { Saw = saw.Saw with { Bundle = saw.Saw.Bundle! with { LargestWidth = Mm(149) } } }).ToList() }, Bundled),
         "an order is said to be finished an hour early" => (Given, WithOrder(order => order with { Finish = order.Finish - 3600 })),
         "an order's lateness is hidden" => (Given with { Orders = Overdue }, Good with { Orders = Good.Orders.Select((order, i) => order with { Order = Overdue[i] }).ToList() }),
         "a line's material is a cent short" => (Given, WithLine(line => line with { Cost = line.Cost with { Material = line.Cost.Material - new Money(0.01m) } })),
