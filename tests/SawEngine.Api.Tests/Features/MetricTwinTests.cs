@@ -81,10 +81,13 @@ public sealed class MetricTwinTests(ServiceHost host)
         ["lengthUnit"] = "in",
         ["pieces"] = new JsonArray([.. Enumerable.Range(0, random.Next(1, 9)).Select(i => Piece(random, i))]),
         ["stock"] = new JsonArray([.. Enumerable.Range(0, random.Next(1, 8)).Select(i => Stock(random, i, isCosted))]),
-        ["cut"] = new JsonObject { ["kerf"] = OnGrid(random, 0m, 0.2m), ["trim"] = OnGrid(random, 0m, 2m), ["tail"] = OnGrid(random, 0m, 5m) },
+        ["cut"] = new JsonObject { ["kerf"] = OnGrid(random, 0m, 0.2m), ["trim"] = OnGrid(random, 0m, 2m), ["tail"] = OnGrid(random, 0m, 5m), ["costPerCut"] = isCosted ? random.Next(3) : 0, ["bundle"] = random.Next(2) == 0 ? null : Bundle(random) },
         ["remnants"] = random.Next(3) == 0 ? null : new JsonObject { ["keepFrom"] = OnGrid(random, 0m, 40m), ["valueFraction"] = random.Next(101) / 100m },
         ["effort"] = "quick",
     };
+
+    private static JsonObject Bundle(Random random) =>
+        new() { ["mostWide"] = random.Next(1, 5), ["mostHigh"] = random.Next(1, 4), ["largestWidth"] = OnGrid(random, 6m, 40m), ["largestHeight"] = OnGrid(random, 6m, 20m) };
 
     private static JsonObject Piece(Random random, int i) => Stated(random, OnGrid(random, 20m, 130m), new()
     {
@@ -133,6 +136,7 @@ public sealed class MetricTwinTests(ServiceHost host)
             saw["tail"] = OnGrid(random, 0m, 6m);
             foreach (var side in new[] { "round", "width", "height" })
                 saw["capacity"]![side] = OnGrid(random, 8m, 20m);
+            saw["bundle"] = random.Next(4) == 0 ? null : Bundle(random);
             if (random.Next(2) == 0)
                 saw.Remove("barFeedStroke");
             if (random.Next(4) == 0 && saw.Remove("bladeIds"))
