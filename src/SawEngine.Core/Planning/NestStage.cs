@@ -5,7 +5,7 @@ using SawEngine.Core.Stock;
 namespace SawEngine.Core.Planning;
 
 /// <summary>Nests the cutting groups, one after the other, each from the stock that the ones before it left.</summary>
-internal sealed class NestStage(PlanProblem problem, INester nester, CancellationToken cancellation)
+internal sealed class NestStage(PlanProblem problem, INester nester, KnownNests known, CancellationToken cancellation)
 {
     // A wider class leaves the scheduler more choice; it may cost this much more material than the cheapest class.
     private const decimal WidestClassMayCostMore = 0.0005m;
@@ -19,14 +19,23 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
     private readonly Dictionary<string, DateTimeOffset> due = problem.Orders.Where(order => order.Due is not null)
         .ToDictionary(order => order.OrderId, order => order.Due!.Value, StringComparer.Ordinal);
 
-    public IReadOnlyList<GroupNest> Run(IEnumerable<FittedGroup> groups) => groups.Select(NestGroup).ToList();
+    /// <summary>The nests of each group; those given by index in another way than for the least material.</summary>
+    public IReadOnlyList<IReadOnlyList<GroupNest>> Run(IReadOnlyList<FittedGroup> groups, IReadOnlyDictionary<int, NestVariant> variants) =>
+        groups.Select((group, index) => variants.GetValueOrDefault(index) is { } variant ? NestVariantOf(group, variant) : [NestGroup(group, false)]).ToList();
 
-    private GroupNest NestGroup(FittedGroup fitted)
+    private GroupNest[] NestVariantOf(FittedGroup fitted, NestVariant variant) => variant.Apart is { } apart
+        ? [NestGroup(LinesOf(fitted, line => apart.Contains(line.Ref.OrderId)), variant.Widest), NestGroup(LinesOf(fitted, line => !apart.Contains(line.Ref.OrderId)) with { Unplaced = [] }, variant.Widest)]
+        : [NestGroup(fitted, variant.Widest)];
+
+    private static FittedGroup LinesOf(FittedGroup fitted, Func<OrderLine, bool> isMember) =>
+        fitted with { Group = fitted.Group with { Lines = fitted.Group.Lines.Where(isMember).ToList() } };
+
+    private GroupNest NestGroup(FittedGroup fitted, bool widest)
     {
         if (fitted.Settings.Count == 0)
             return new(fitted.Group, null, [], fitted.Unplaced, 0, 0);
         var handling = problem.StockIsCosted ? fitted.HandlingMicrosPerBar(problem.Rates) : 0;
-        var best = Best(SawClass.Candidates(fitted.Settings).Select(sawClass => Nest(fitted.Group, sawClass, handling)).ToList());
+        var best = Best(Candidates(fitted, widest).Select(sawClass => Nest(fitted.Group, sawClass, handling)).ToList());
         foreach (var layout in best.Layouts)
             stockLeft[layout.Stock.StockId] -= layout.Repeat;
         var material = MaterialOf(fitted.Group);
@@ -38,6 +47,8 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
             Unplaced = fitted.Unplaced.Concat(best.Unplaced).OrderBy(pieces => pieces.Piece).ToList(),
         };
     }
+
+    private static IEnumerable<SawClass> Candidates(FittedGroup fitted, bool widest) => SawClass.Candidates(fitted.Settings).Take(widest ? 1 : int.MaxValue);
 
     private static GroupNest Best(IReadOnlyList<GroupNest> candidates)
     {
@@ -51,6 +62,11 @@ internal sealed class NestStage(PlanProblem problem, INester nester, Cancellatio
     {
         var fitting = problem.Stock.Where(item => Equals(item.Section, group.Section) && Equals(item.Grade, group.Grade)).ToList();
         var nestProblem = ProblemOf(group, sawClass, fitting.Select(WhatIsLeft).OfType<StockItem>().Select(item => item with { PullCostMicros = item.PullCostMicros + handling }).ToList());
+        return known.Of(nestProblem, string.Join('\n', sawClass.Settings.Select(setting => setting.Saw.SawId)), () => Nest(group, sawClass, fitting, nestProblem));
+    }
+
+    private GroupNest Nest(CuttingGroup group, SawClass sawClass, List<StockItem> fitting, NestProblem nestProblem)
+    {
         var nest = nester.Solve(nestProblem, problem.Effort, cancellation);
         if (NestVerifier.Verify(nestProblem, nest).Count > 0)
             return new(group, sawClass, [], Withheld(group), 0, 0);

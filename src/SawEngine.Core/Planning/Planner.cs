@@ -9,12 +9,21 @@ public sealed class Planner(INester nester, IScheduler scheduler)
     /// <summary>The plan. What cannot be planned is in it with its reason; a plan that the verifiers refuse is withheld as a whole.</summary>
     public Plan Plan(PlanProblem problem, CancellationToken cancellation)
     {
-        var groups = CuttingGroup.Of(problem.Orders.SelectMany(order => order.Lines)).SelectMany(group => FittedGroup.Of(problem, group));
-        var nests = new NestStage(problem, nester, cancellation).Run(groups);
-        var jobs = new JobStage(problem).Run(nests, out var refused);
-        var schedule = new ScheduleStage(problem, scheduler, cancellation).Run(jobs);
-        var plan = new PlanRollUp(problem, nests, jobs, refused, schedule).Plan();
+        var groups = CuttingGroup.Of(problem.Orders.SelectMany(order => order.Lines)).SelectMany(group => FittedGroup.Of(problem, group)).ToList();
+        var known = new KnownNests();
+        var best = Draft(new Dictionary<int, NestVariant>());
+        // Where stock has no cost, material cannot be weighed against lateness.
+        var plan = (problem.StockIsCosted ? new LatenessLoop(Draft, problem.Effort).Run(best) : best).Plan;
         return PlanVerifier.Verify(problem, plan) is { Count: > 0 } violations ? Withheld(problem, violations) : plan;
+
+        PlanDraft Draft(IReadOnlyDictionary<int, NestVariant> variants)
+        {
+            var nests = new NestStage(problem, nester, known, cancellation).Run(groups, variants);
+            var flat = nests.SelectMany(nestsOfGroup => nestsOfGroup).ToList();
+            var jobs = new JobStage(problem).Run(flat, out var refused);
+            var schedule = new ScheduleStage(problem, scheduler, cancellation).Run(jobs);
+            return new(variants, nests, new PlanRollUp(problem, flat, jobs, refused, schedule).Plan());
+        }
     }
 
     private static Plan Withheld(PlanProblem problem, IReadOnlyList<Violation> violations)

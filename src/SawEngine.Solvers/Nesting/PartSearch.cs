@@ -47,7 +47,7 @@ internal sealed class PartSearch
     public static long BoundOf(SearchPart part, long knownBound, SearchEffort effort, SearchMeter meter)
     {
         var search = new PartSearch(part, [], knownBound, effort, meter);
-        using var master = search.Master();
+        var master = search.Master();
         search.SolveRoot(master, Pricer.Fine(part, effort.Cells, meter), long.MaxValue);
         return search.Bound;
     }
@@ -75,7 +75,7 @@ internal sealed class PartSearch
         if (IsProved || _meter.IsStopped)
             return;
         var (wanted, available) = (_part.Demand.ToArray(), _part.Bars.Select(bars => bars.Available).ToArray());
-        using var master = Master();
+        var master = Master();
         var pricer = Pricer.Fine(_part, _effort.Cells, _meter);
         SolveRoot(master, pricer, Cost);
         if (IsProved || _meter.IsStopped)
@@ -112,7 +112,7 @@ internal sealed class PartSearch
     private void RepackBars(Repack repack)
     {
         var started = _meter.Spent;
-        _meter.Limit = started + _effort.RepackWork;
+        _meter.Limit = started + _effort.RepackWorkPerType * _part.Types.Count;
         var vain = 0;
         for (var i = 0; Bars.Count > _effort.RepackSizes[0] && vain < Math.Min(_effort.VainRepacks, Bars.Count * _effort.VainRepacksPerBar) && Cost - Bound > _effort.GoodGap * Cost && !IsProved && !_meter.IsStopped; i++)
         {

@@ -5,7 +5,7 @@ namespace SawEngine.Solvers.Nesting;
 /// </summary>
 internal sealed class SearchMeter(CancellationToken cancellation)
 {
-    private const long CellsPerPivotAndRow = 250;
+    private const long CellsPerPivotAndRow = 600;
 
     public long Spent { get; private set; }
 
@@ -18,5 +18,5 @@ internal sealed class SearchMeter(CancellationToken cancellation)
 
     public void CountCells(long cells) => Spent += cells;
 
-    public void CountPivots(long pivots, int rows) => Spent += CellsPerPivotAndRow * (pivots + 20) * rows;
+    public void CountPivot(int rows) => Spent += CellsPerPivotAndRow * rows;
 }

@@ -1,42 +1,32 @@
-using Google.OrTools.LinearSolver;
 using SawEngine.Solvers.Nesting.Pricing;
 
 namespace SawEngine.Solvers.Nesting.Master;
 
 /// <summary>The linear program that chooses among layouts: every piece at least as often as wanted, no more bars than there are, at least cost.</summary>
-internal sealed class MasterProgram : IDisposable
+internal sealed class MasterProgram
 {
     /// <summary>A piece that is left out costs this many times the dearest bar, so that there is always a solution.</summary>
     private const double MissingPerBar = 3;
 
-    private readonly SearchMeter _meter;
-    private readonly Solver _solver;
-    private readonly MPSolverParameters _parameters = new();
-    private readonly Constraint?[] _pieceRows;
-    private readonly Constraint?[] _barRows;
-    private readonly List<Variable> _variables = [];
-    private readonly List<bool> _isAllowed = [];
+    private readonly RevisedSimplex _simplex;
+    private readonly int[] _pieceRows;
+    private readonly int[] _barRows;
     private readonly HashSet<Column> _known = [];
     private readonly double _costUnit;
-    private int _rows;
+    private double[] _levels = [];
 
     /// <summary>Rows are made for what is wanted and for bars that can run out.</summary>
     public MasterProgram(SearchPart part, ReadOnlySpan<int> wanted, ReadOnlySpan<long> available, SearchMeter meter)
     {
-        _meter = meter;
-        _solver = Solver.CreateSolver("CLP");
-        _solver.SetNumThreads(1);
-        _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.INCREMENTALITY, (int)MPSolverParameters.IncrementalityValues.INCREMENTALITY_ON);
-        _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.PRESOLVE, (int)MPSolverParameters.PresolveValues.PRESOLVE_OFF);
-        _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.LP_ALGORITHM, (int)MPSolverParameters.LpAlgorithmValues.PRIMAL);
-        _solver.Objective().SetMinimization();
         _costUnit = Math.Max(1, part.Bars.Max(bars => (double)Math.Abs(bars.CostMicros)));
-        _pieceRows = new Constraint?[wanted.Length];
+        var rows = new List<(bool, double)>();
+        _pieceRows = new int[wanted.Length];
         for (var type = 0; type < wanted.Length; type++)
-            _pieceRows[type] = wanted[type] == 0 ? null : PieceRow(wanted[type]);
-        _barRows = new Constraint?[available.Length];
+            _pieceRows[type] = wanted[type] == 0 ? -1 : Row(rows, true, wanted[type]);
+        _barRows = new int[available.Length];
         for (var bars = 0; bars < available.Length; bars++)
-            _barRows[bars] = part.Bars[bars].IsLimited && available[bars] > 0 ? Row(double.NegativeInfinity, available[bars]) : null;
+            _barRows[bars] = part.Bars[bars].IsLimited && available[bars] > 0 ? Row(rows, false, available[bars]) : -1;
+        _simplex = new(rows, MissingPerBar, meter);
         Duals = new double[wanted.Length];
         BarDuals = new double[available.Length];
     }
@@ -58,13 +48,11 @@ internal sealed class MasterProgram : IDisposable
     {
         if (!_known.Add(column))
             return false;
-        var variable = _solver.MakeNumVar(0, double.PositiveInfinity, "");
-        _solver.Objective().SetCoefficient(variable, column.CostMicros / _costUnit);
-        foreach (var (type, count) in column.Runs)
-            _pieceRows[type]!.SetCoefficient(variable, count);
-        _barRows[column.Bars]?.SetCoefficient(variable, 1);
-        _variables.Add(variable);
-        _isAllowed.Add(true);
+        Span<(int, double)> coefficients = stackalloc (int, double)[column.Runs.Length + 1];
+        for (var i = 0; i < column.Runs.Length; i++)
+            coefficients[i] = (_pieceRows[column.Runs[i].Type], column.Runs[i].Count);
+        coefficients[^1] = (_barRows[column.Bars], 1);
+        _simplex.Add(column.CostMicros / _costUnit, _barRows[column.Bars] < 0 ? coefficients[..^1] : coefficients);
         Columns.Add(column);
         return true;
     }
@@ -73,54 +61,40 @@ internal sealed class MasterProgram : IDisposable
     public void Ask(ReadOnlySpan<int> wanted, ReadOnlySpan<long> available)
     {
         for (var type = 0; type < _pieceRows.Length; type++)
-            _pieceRows[type]?.SetBounds(wanted[type], double.PositiveInfinity);
-        for (var bars = 0; bars < _barRows.Length; bars++)
-            _barRows[bars]?.SetBounds(double.NegativeInfinity, available[bars]);
-        for (var i = 0; i < _variables.Count; i++)
         {
-            var isAllowed = Columns[i].IsProper(wanted) && available[Columns[i].Bars] > 0;
-            if (isAllowed == _isAllowed[i])
-                continue;
-            _isAllowed[i] = isAllowed;
-            _variables[i].SetUb(isAllowed ? double.PositiveInfinity : 0);
+            if (_pieceRows[type] >= 0)
+                _simplex.SetRight(_pieceRows[type], wanted[type]);
         }
+        for (var bars = 0; bars < _barRows.Length; bars++)
+        {
+            if (_barRows[bars] >= 0)
+                _simplex.SetRight(_barRows[bars], available[bars]);
+        }
+        for (var i = 0; i < Columns.Count; i++)
+            _simplex.Allow(i, Columns[i].IsProper(wanted) && available[Columns[i].Bars] > 0);
     }
 
     /// <summary>False where no solution was found.</summary>
     public bool Solve()
     {
-        if (_solver.Solve(_parameters) != Solver.ResultStatus.OPTIMAL)
+        if (!_simplex.Solve())
             return false;
+        var duals = _simplex.Duals;
         for (var type = 0; type < _pieceRows.Length; type++)
-            Duals[type] = Math.Max(0, (_pieceRows[type]?.DualValue() ?? 0) * _costUnit);
+            Duals[type] = _pieceRows[type] < 0 ? 0 : Math.Max(0, duals[_pieceRows[type]] * _costUnit);
         for (var bars = 0; bars < _barRows.Length; bars++)
-            BarDuals[bars] = Math.Min(0, (_barRows[bars]?.DualValue() ?? 0) * _costUnit);
-        Value = _solver.Objective().Value() * _costUnit;
-        _meter.CountPivots(_solver.Iterations(), _rows);
+            BarDuals[bars] = _barRows[bars] < 0 ? 0 : Math.Min(0, duals[_barRows[bars]] * _costUnit);
+        Value = _simplex.Value * _costUnit;
+        _levels = _simplex.Levels();
         return true;
     }
 
     /// <summary>How often a column is used in the last solution.</summary>
-    public double ValueOf(int column) => _variables[column].SolutionValue();
+    public double ValueOf(int column) => column < _levels.Length ? _levels[column] : 0;
 
-    public void Dispose()
+    private static int Row(List<(bool, double)> rows, bool isCover, double right)
     {
-        _parameters.Dispose();
-        _solver.Dispose();
-    }
-
-    private Constraint PieceRow(int wanted)
-    {
-        var row = Row(wanted, double.PositiveInfinity);
-        var missing = _solver.MakeNumVar(0, double.PositiveInfinity, "");
-        _solver.Objective().SetCoefficient(missing, MissingPerBar);
-        row.SetCoefficient(missing, 1);
-        return row;
-    }
-
-    private Constraint Row(double least, double most)
-    {
-        _rows++;
-        return _solver.MakeConstraint(least, most);
+        rows.Add((isCover, right));
+        return rows.Count - 1;
     }
 }

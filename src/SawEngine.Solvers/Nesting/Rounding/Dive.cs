@@ -4,7 +4,7 @@ using SawEngine.Solvers.Nesting.Pricing;
 namespace SawEngine.Solvers.Nesting.Rounding;
 
 /// <summary>Fixes the layouts of a linear program bit by bit, whole numbers first and then the largest fractions, and prices what is left again.</summary>
-internal sealed class Dive : IDisposable
+internal sealed class Dive
 {
     private const double Noise = 1e-6;
 
@@ -23,7 +23,6 @@ internal sealed class Dive : IDisposable
     private readonly long[] _available;
     private readonly List<Column> _chosen = [];
     private MasterProgram _master;
-    private MasterProgram? _narrowed;
     private long _askedFor;
 
     private Dive(SearchPart part, MasterProgram master, Pricer pricer, int[] wanted, long[] available, int roundsPerStep, SearchMeter meter, SplitMix? random)
@@ -41,12 +40,10 @@ internal sealed class Dive : IDisposable
     /// </summary>
     public static (List<Column> Chosen, long Left) Run(SearchPart part, MasterProgram master, Pricer pricer, int[] wanted, long[] available, int roundsPerStep, SearchMeter meter, SplitMix? random = null)
     {
-        using var dive = new Dive(part, master, pricer, wanted, available, roundsPerStep, meter, random);
+        var dive = new Dive(part, master, pricer, wanted, available, roundsPerStep, meter, random);
         dive.Run();
         return (dive._chosen, dive.Left);
     }
-
-    public void Dispose() => _narrowed?.Dispose();
 
     private void Run()
     {
@@ -117,8 +114,7 @@ internal sealed class Dive : IDisposable
             if (column.IsProper(_wanted) && _available[column.Bars] > 0)
                 narrowed.Add(column);
         }
-        _narrowed?.Dispose();
-        _narrowed = _master = narrowed;
+        _master = narrowed;
         _askedFor = Left;
     }
 }

@@ -47,7 +47,7 @@ internal sealed class Repack
 
     private List<Column>? Again(int[] wanted, long[] available, long before, IEnumerable<Column> taken)
     {
-        using var master = new MasterProgram(_part, wanted, available, _meter);
+        var master = new MasterProgram(_part, wanted, available, _meter);
         foreach (var column in taken)
             master.Add(column);
         foreach (var column in _pool)
