@@ -67,7 +67,7 @@ public static partial class SawEngineApi
     public static INester Nester(ILoggerFactory loggers)
     {
         var log = loggers.CreateLogger("SawEngine.Nesting");
-        return new CheckedNester(new Solvers.Nesting.ColumnNester(), NestVerifier.Verify, violation => LogWithheld(log, violation.Code, violation.Detail));
+        return new CheckedNester(new Solvers.Nesting.BundledNester(new Solvers.Nesting.ColumnNester()), NestVerifier.Verify, violation => LogWithheld(log, violation.Code, violation.Detail));
     }
 
     [LoggerMessage(LogLevel.Error, "A nest was withheld because it breaks {Code}: {Detail}")]

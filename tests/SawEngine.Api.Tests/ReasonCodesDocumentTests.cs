@@ -12,7 +12,7 @@ public sealed class ReasonCodesDocumentTests
 {
     public static TheoryData<string> Codes =>
     [
-        .. new[] { typeof(UnplacedReason), typeof(UnscheduledReason), typeof(NestRule), typeof(ScheduleRule), typeof(PlanRule), typeof(SawFit), typeof(ObstacleCodes), typeof(RejectionCodes) }
+        .. new[] { typeof(UnplacedReason), typeof(UnscheduledReason), typeof(NestRule), typeof(ScheduleRule), typeof(PlanRule), typeof(SawFit), typeof(BundleFit), typeof(ObstacleCodes), typeof(RejectionCodes) }
             .SelectMany(type => type.GetFields(BindingFlags.Public | BindingFlags.Static))
             .Select(constant => (string)constant.GetValue(null)!)
             .Concat(CautionCatalog.Items.Select(kind => kind.Code))

@@ -63,6 +63,7 @@ public static class FaultCode
     public const string UnknownCalendar = "unknown_calendar";
     public const string MountedBladeNotListed = "mounted_blade_not_listed";
     public const string MinAboveMax = "min_above_max";
+    public const string HoldDownRequired = "hold_down_required";
     public const string KerfBelowThickness = "kerf_below_thickness";
     public const string TeethNotAscending = "teeth_not_ascending";
     public const string RepeatedDay = "repeated_day";

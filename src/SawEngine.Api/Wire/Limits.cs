@@ -48,6 +48,12 @@ public static class Limits
     /// <summary>Most zones of a bar.</summary>
     public const int Zones = 50;
 
+    /// <summary>Most bars side by side in a cut bundle.</summary>
+    public const int BundleWide = 20;
+
+    /// <summary>Most bars on top of one another in a cut bundle.</summary>
+    public const int BundleHigh = 10;
+
     /// <summary>Longest length, in either length unit.</summary>
     public const int Length = 1_000_000;
 

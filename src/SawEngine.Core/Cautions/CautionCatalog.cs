@@ -27,6 +27,10 @@ public static class CautionCatalog
     public static readonly CautionKind ShortPieceTips = new(
         "short_piece_tips", "A piece {0:0.#} mm long and {1:0.#} mm high may tip or jam when it comes off.", "ISO 16093, 5.4", Confidence.FromMemory);
 
+    /// <summary>Cut bundles; {0} bars, {1} how they lie.</summary>
+    public static readonly CautionKind CutBundle = new(
+        "cut_bundle", "{0} bars are cut together, {1}: see that every one of them is clamped; a loose bar or short piece may turn or be thrown.", "ISO 16093, 5.4", Confidence.FromMemory);
+
     /// <summary>Lead.</summary>
     public static readonly CautionKind LeadBearing = new(
         "lead_bearing", "Lead in chips and coolant mist: wash hands, keep chips apart.", "29 CFR 1910.1025", Confidence.FromMemory);
@@ -74,7 +78,7 @@ public static class CautionCatalog
     /// <summary>All of them.</summary>
     public static IReadOnlyList<CautionKind> Items { get; } =
     [
-        HotSharpPiece, BladeGuard, BladeChangeLockout, LiftTwoPersons, CraneLift, ShortPieceTips, CombustibleMetalChips, MagnesiumWaterCoolant,
+        HotSharpPiece, BladeGuard, BladeChangeLockout, LiftTwoPersons, CraneLift, ShortPieceTips, CutBundle, CombustibleMetalChips, MagnesiumWaterCoolant,
         CombustibleMetalDust, Beryllium, LeadBearing, ChromiumDust, NickelSensitizer, CastIronDust, WorkHardeningKeepFeed, ChipsClogGullets, CoolantMist,
     ];
 

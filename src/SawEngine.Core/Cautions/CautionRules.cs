@@ -39,6 +39,10 @@ public static class CautionRules
         ? Caution.Of(CautionCatalog.ShortPieceTips, length.Millimeters, section.Height.Millimeters)
         : null;
 
+    /// <summary>The caution of a cut bundle; none for one bar.</summary>
+    public static IReadOnlyList<Caution> ForBundle(CutBundle bundle) =>
+        bundle.IsSingle ? [] : [Caution.Of(CautionCatalog.CutBundle, bundle.Bars, $"{bundle.Wide} wide and {bundle.High} high")];
+
     /// <summary>Whether a grade may never be cut unattended, whatever an override says.</summary>
     public static bool IsAttendedOnly(Grade grade) => KindsOf(grade).Any(kind => kind.AttendedOnly);
 

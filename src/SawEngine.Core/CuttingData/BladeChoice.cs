@@ -28,10 +28,14 @@ public sealed record BladeChoice
     /// The best blade of a saw for all the cuts of a bar (at least one); of the default blades where the saw lists none.
     /// A result without choice says why.
     /// </summary>
-    public static BladeChoiceResult Choose(Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CuttingParameters? parameters = null)
+    public static BladeChoiceResult Choose(Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CuttingParameters? parameters = null) =>
+        Choose(section, grade, saw, cuts, CutBundle.Single, parameters);
+
+    /// <summary>The same for bars that are cut together.</summary>
+    public static BladeChoiceResult Choose(Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CutBundle bundle, CuttingParameters? parameters = null)
     {
         parameters ??= CuttingParameters.Default;
-        var choices = LaysFor(section, cuts).Select(lay => LayChoice.Choose(lay, section, grade, saw, cuts, parameters)).ToList();
+        var choices = LaysFor(section, cuts).Select(lay => LayChoice.Choose(lay, section, grade, saw, cuts, bundle, parameters)).ToList();
         return choices.Where(result => result.Choice is not null).MinBy(result => (result.Choice!.TeethRank, result.Choice.Seconds))
             ?? choices.Find(result => result.Obstacle!.Code != SawFit.MiterPlane)
             ?? choices[0];

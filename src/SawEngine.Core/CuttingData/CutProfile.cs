@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using SawEngine.Core.Orders;
+using SawEngine.Core.Saws;
 using SawEngine.Core.Sections;
 
 namespace SawEngine.Core.CuttingData;
@@ -21,18 +22,23 @@ internal sealed class CutProfile
     /// <summary>By the section itself, since two sections of one designation may differ; a profile goes with its section.</summary>
     private static readonly ConditionalWeakTable<Section, CutProfile> SquareProfiles = [];
 
-    private CutProfile(Section section, double widening, CutSlice[] slices, double shortestRun)
+    private CutProfile(Section section, CutBundle bundle, double widening, CutSlice[] slices, double shortestRun)
     {
         IsSolid = section.IsSolid;
-        Travel = section.Height.ApproximateMillimeters;
-        Area = (double)section.Area.SquareMillimeters * widening;
-        BoundingWidth = section.Width.ApproximateMillimeters * widening;
+        IsBundle = !bundle.IsSingle;
+        Travel = section.Height.ApproximateMillimeters * bundle.High;
+        Area = (double)section.Area.SquareMillimeters * widening * bundle.Bars;
+        BoundingWidth = section.Width.ApproximateMillimeters * widening * bundle.Wide;
+        TeethWidth = IsSolid || bundle.IsSingle ? MeanWidth : (double)section.Area.SquareMillimeters * widening / section.Height.ApproximateMillimeters;
         Slices = slices;
         LongestRun = slices.Max(slice => slice.LongestRun);
         ShortestRun = shortestRun;
     }
 
     public bool IsSolid { get; }
+
+    /// <summary>Whether several bars are cut together.</summary>
+    public bool IsBundle { get; }
 
     public double Travel { get; }
 
@@ -41,6 +47,9 @@ internal sealed class CutProfile
     public double BoundingWidth { get; }
 
     public double MeanWidth => Area / Travel;
+
+    /// <summary>Width by which the pitch is chosen: the mean width, of hollow bars in a bundle that of one bar, since each wall needs its teeth.</summary>
+    public double TeethWidth { get; }
 
     /// <summary>Width by which the grade's speed is corrected: of solids their full width, which is how tables are entered, else the mean width.</summary>
     public double WidthOfCut => IsSolid ? BoundingWidth : MeanWidth;
@@ -55,32 +64,43 @@ internal sealed class CutProfile
     /// <summary>The profile of a cut. That of the square cut, which most are, is made once for a section that lives on, such as one of the catalog.</summary>
     public static CutProfile Of(Section section, EndCut cut, CuttingParameters parameters) =>
         cut.IsSquare && ReferenceEquals(parameters, CuttingParameters.Default)
-            ? SquareProfiles.GetValue(section, static known => Make(known, EndCut.Square, CuttingParameters.Default))
-            : Make(section, cut, parameters);
+            ? SquareProfiles.GetValue(section, static known => Make(known, EndCut.Square, CutBundle.Single, CuttingParameters.Default))
+            : Make(section, cut, CutBundle.Single, parameters);
 
-    private static CutProfile Make(Section section, EndCut cut, CuttingParameters parameters)
+    /// <summary>The profile of a cut through a bundle: bars of a row touch, so that their runs join where they reach each other; rows lie on one another without gaps.</summary>
+    public static CutProfile Of(Section section, EndCut cut, CutBundle bundle, CuttingParameters parameters) =>
+        bundle.IsSingle ? Of(section, cut, parameters) : Make(section, cut, bundle, parameters);
+
+    private static CutProfile Make(Section section, EndCut cut, CutBundle bundle, CuttingParameters parameters)
     {
-        var widening = cut.AlongBar;
-        var slices = SlicesOf(section, widening);
-        return new(section, widening, slices, LastingShortestRun(slices, (double)parameters.ShortestRunTravelShare));
+        var slices = SlicesOf(section, bundle, cut.AlongBar);
+        return new(section, bundle, cut.AlongBar, slices, LastingShortestRun(slices, (double)parameters.ShortestRunTravelShare));
     }
 
-    private static CutSlice[] SlicesOf(Section section, double widening)
+    /// <summary>Equal rows are met one after the other; what is met at one depth of each counts as many times as thick.</summary>
+    private static CutSlice[] SlicesOf(Section section, CutBundle bundle, double widening)
+    {
+        var (fullRows, left) = Math.DivRem(bundle.Bars, bundle.Wide);
+        var slices = SlicesOf(section, bundle.Wide, widening).Select(slice => slice with { Thickness = slice.Thickness * fullRows });
+        return left == 0 ? [.. slices] : [.. slices, .. SlicesOf(section, left, widening)];
+    }
+
+    private static CutSlice[] SlicesOf(Section section, int wide, double widening)
     {
         var depths = section.Breakpoints;
         var slices = new List<CutSlice>((depths.Count - 1) * SlicesPerInterval);
         for (var i = 1; i < depths.Count; i++)
         {
             if (depths[i] > depths[i - 1])
-                AddSlices(section, depths[i - 1], depths[i], widening, slices);
+                AddSlices(section, wide, depths[i - 1], depths[i], widening, slices);
         }
 
         return [.. slices];
     }
 
-    private static void AddSlices(Section section, double top, double bottom, double widening, List<CutSlice> slices)
+    private static void AddSlices(Section section, int wide, double top, double bottom, double widening, List<CutSlice> slices)
     {
-        var probes = Array.ConvertAll(Probes, step => SliceAt(section, DepthAt(top, bottom, step), bottom - top, widening));
+        var probes = Array.ConvertAll(Probes, step => SliceAt(section, wide, DepthAt(top, bottom, step), bottom - top, widening));
         if (Array.TrueForAll(probes, probe => probe.IsLike(probes[0])))
         {
             slices.Add(probes[0]);
@@ -91,17 +111,18 @@ internal sealed class CutProfile
         {
             var upper = DepthAt(top, bottom, i);
             var lower = DepthAt(top, bottom, i + 1);
-            slices.Add(SliceAt(section, DepthAt(top, bottom, i + 0.5), lower - upper, widening));
+            slices.Add(SliceAt(section, wide, DepthAt(top, bottom, i + 0.5), lower - upper, widening));
         }
     }
 
     private static double DepthAt(double top, double bottom, double step) =>
         top + (bottom - top) * (1 - Math.Cos(Math.PI * step / SlicesPerInterval)) / 2;
 
-    private static CutSlice SliceAt(Section section, double depth, double thickness, double widening)
+    private static CutSlice SliceAt(Section section, int wide, double depth, double thickness, double widening)
     {
         double width = 0, longest = 0, shortest = double.MaxValue;
-        foreach (var (start, end) in section.RunsAt(depth))
+        var runs = section.RunsAt(depth);
+        foreach (var (start, end) in wide == 1 ? runs : SideBySide(runs, section.Width.ApproximateMillimeters, wide))
         {
             var run = (end - start) * widening;
             if (run <= NoMaterial)
@@ -112,6 +133,23 @@ internal sealed class CutProfile
         }
 
         return new(thickness, width, longest, width > 0 ? shortest : 0);
+    }
+
+    private static List<(double Start, double End)> SideBySide(IReadOnlyList<(double Start, double End)> runs, double width, int wide)
+    {
+        var all = new List<(double Start, double End)>(runs.Count * wide);
+        for (var bar = 0; bar < wide; bar++)
+        {
+            foreach (var (start, end) in runs)
+            {
+                var at = start + bar * width;
+                if (all.Count > 0 && at - all[^1].End <= NoMaterial)
+                    all[^1] = all[^1] with { End = end + bar * width };
+                else
+                    all.Add((at, end + bar * width));
+            }
+        }
+        return all;
     }
 
     private static double LastingShortestRun(CutSlice[] slices, double travelShare)

@@ -63,6 +63,12 @@ public sealed record CuttingParameters
     /// <summary>Speed factor of carbide teeth in nickel and titanium alloys and tool steel, 1.3 to 2. From memory.</summary>
     public decimal CarbideFactor { get; init; } = 1.3m;
 
+    /// <summary>Factor on the highest cutting rate of solids in a bundle, 0.7 to 0.85. From memory.</summary>
+    public decimal SolidBundleFactor { get; init; } = 0.8m;
+
+    /// <summary>Factor on the highest cutting rate of hollow and structural sections in a bundle, 0.5 to 0.65 of a solid's. From memory.</summary>
+    public decimal HollowBundleFactor { get; init; } = 0.6m;
+
     /// <summary>Share of the travel that a run must last to count as the shortest: toes and tangents do not. Own choice.</summary>
     public decimal ShortestRunTravelShare { get; init; } = 0.05m;
 
@@ -85,6 +91,11 @@ public sealed record CuttingParameters
         new("dryFactor", DryFactor, "", Handbook + ", reduce 30 to 50 %", Confidence.Secondary),
         new("carbonSteelFactor", CarbonSteelFactor, "", Handbook + ", reduce 50 %", Confidence.Secondary),
         new("carbideFactor", CarbideFactor, "", Memory, Confidence.FromMemory),
+        new("solidBundleFactor", SolidBundleFactor, "", Memory, Confidence.FromMemory),
+        new("hollowBundleFactor", HollowBundleFactor, "", Memory, Confidence.FromMemory),
         new("shortestRunTravelShare", ShortestRunTravelShare, "", "own choice", Confidence.FromMemory),
     ];
+
+    /// <summary>Factor on the highest cutting rate of a bundle.</summary>
+    internal decimal BundleFactor(bool isSolid) => isSolid ? SolidBundleFactor : HollowBundleFactor;
 }

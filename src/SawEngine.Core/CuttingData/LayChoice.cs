@@ -10,7 +10,7 @@ namespace SawEngine.Core.CuttingData;
 internal static class LayChoice
 {
     public static BladeChoiceResult Choose(
-        Lay lay, Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CuttingParameters parameters)
+        Lay lay, Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CutBundle bundle, CuttingParameters parameters)
     {
         if (section.Area.SquareMillimeters <= 0 || section.Height <= Length.Zero || section.Width <= Length.Zero)
             return BladeChoiceResult.None(ObstacleCodes.NoMaterial, $"Section {section.Designation} has no area.");
@@ -20,9 +20,11 @@ internal static class LayChoice
         {
             if (SawFit.Obstacle(saw, laid, cut) is { } obstacle)
                 return BladeChoiceResult.None(obstacle, $"Saw {saw.SawId} does not make all cuts through section {section.Designation}.");
+            if (BundleFit.Obstacle(saw, laid, cut, bundle) is { } inBundle)
+                return BladeChoiceResult.None(inBundle, $"Saw {saw.SawId} does not cut section {section.Designation} {bundle.Wide} wide and {bundle.High} high.");
         }
 
-        var profiles = laidCuts.Distinct().ToDictionary(cut => cut, cut => CutProfile.Of(laid, cut, parameters));
+        var profiles = laidCuts.Distinct().ToDictionary(cut => cut, cut => CutProfile.Of(laid, cut, bundle, parameters));
         var narrowest = profiles[laidCuts.MinBy(cut => cut.AlongBar)];
         var ranked = BladesOf(saw).Select(blade => RankedBlade.Of(blade, narrowest, parameters)).ToArray();
         return Best(ranked, blade => DataOf(blade, laidCuts, profiles, grade, saw, parameters), lay);

@@ -17,6 +17,7 @@ internal sealed class PowerFit
     private readonly BladeSpeed speed;
     private readonly ToothLoad load;
     private readonly double largestRateShare;
+    private readonly double bundleFactor;
     private readonly CuttingPower power;
 
     private PowerFit(CutProfile profile, Grade grade, Saw saw, Blade blade, BladeSpeed speed, ToothLoad load, CuttingParameters parameters)
@@ -27,6 +28,7 @@ internal sealed class PowerFit
         this.speed = speed;
         this.load = load;
         largestRateShare = (double)parameters.LargestRateShare;
+        bundleFactor = profile.IsBundle ? (double)parameters.BundleFactor(profile.IsSolid) : 1;
         power = new(
             blade.Kerf.ApproximateMillimeters,
             (double)grade.UnitPowerKilowattsPerCm3PerMinute.Value,
@@ -92,11 +94,11 @@ internal sealed class PowerFit
         return power.RateAt(Base is { } basis && bladeSpeed < basis ? rated * bladeSpeed / basis : rated);
     }
 
-    /// <summary>R = R_ref v/v_ref times the shop's rate factor; a speed above the grade's own does not raise it.</summary>
+    /// <summary>R = R_ref v/v_ref times the shop's rate factor and that of a bundle; a speed above the grade's own does not raise it.</summary>
     private BladeFeed FeedAt(double bladeSpeed, CutLimit limit)
     {
         var reference = (double)grade.ReferenceBladeSpeed.Value.MetersPerMinute;
-        var rate = (double)grade.ReferenceCuttingRate.Value.SquareCentimetersPerMinute * Math.Min(speed.Wanted, bladeSpeed) / reference * (double)saw.RateFactor;
+        var rate = (double)grade.ReferenceCuttingRate.Value.SquareCentimetersPerMinute * Math.Min(speed.Wanted, bladeSpeed) / reference * (double)saw.RateFactor * bundleFactor;
         return new(rate, limit, rate * largestRateShare, bladeSpeed, load, (double)saw.FastestBladeFeedMillimetersPerMinute);
     }
 }

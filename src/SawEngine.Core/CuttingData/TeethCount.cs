@@ -14,7 +14,7 @@ internal readonly record struct TeethCount(double Min, double Mean, double Max, 
         var finest = (double)blade.FinestTeethPerInch / MillimetersPerInch;
         // A solid's shortest runs are where the blade enters and leaves; its mean width decides.
         var deciding = profile.IsSolid ? profile.MeanWidth * mean : profile.ShortestRun * coarsest;
-        return new(profile.ShortestRun * coarsest, profile.MeanWidth * mean, profile.LongestRun * finest, deciding);
+        return new(profile.ShortestRun * coarsest, profile.TeethWidth * mean, profile.LongestRun * finest, deciding);
     }
 
     public TeethInWork ToTeethInWork() => new(Rounded.To(Min, 3), Rounded.To(Mean, 3), Rounded.To(Max, 3));

@@ -1,4 +1,5 @@
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Core.Nesting;
@@ -11,6 +12,12 @@ public sealed record BarLayout
 
     /// <summary>How many bars are cut alike.</summary>
     public int Repeat { get; init; } = 1;
+
+    /// <summary>How many of them are cut together; the last of them in a smaller bundle where the repeat is no multiple.</summary>
+    public CutBundle Bundle { get; init; } = CutBundle.Single;
+
+    /// <summary>How many times the cuts are made: repeat over bars of a bundle, rounded up.</summary>
+    public int Cycles => (Repeat + Bundle.Bars - 1) / Bundle.Bars;
 
     /// <summary>The pieces in the order in which they are cut.</summary>
     public required IReadOnlyList<Cut> Cuts { get; init; }

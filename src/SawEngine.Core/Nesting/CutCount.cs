@@ -10,7 +10,7 @@ namespace SawEngine.Core.Nesting;
 /// </summary>
 public static class CutCount
 {
-    /// <summary>The passes for one bar of a layout.</summary>
+    /// <summary>The passes for one bar, or cut bundle, of a layout.</summary>
     public static int Of(BarLayout layout, Length kerf)
     {
         if (layout.Cuts.Count == 0)

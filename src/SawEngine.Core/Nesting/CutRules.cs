@@ -25,7 +25,7 @@ public sealed record CutRules
     /// <summary>Thinnest slice or wedge between two pieces; zero where none is stated.</summary>
     public Length ThinnestSlice { get; init; }
 
-    /// <summary>Heaviest bar; null where none is stated.</summary>
+    /// <summary>Heaviest bar or cut bundle; null where none is stated.</summary>
     public Mass? LoadLimit { get; init; }
 
     /// <summary>Largest sections; null where none is stated.</summary>
@@ -33,6 +33,9 @@ public sealed record CutRules
 
     /// <summary>Swivel of the saw; null where it cuts square only.</summary>
     public MiterRange? MiterRange { get; init; }
+
+    /// <summary>Cut bundles that are clamped; null where bars are cut singly.</summary>
+    public BundleCapacity? Bundle { get; init; }
 
     /// <summary>Whether <see cref="Capacity"/> and <see cref="MiterRange"/> bind; false where pieces are nested without a saw.</summary>
     public bool ForSaw => Capacity is not null;

@@ -47,6 +47,8 @@ internal sealed class LayoutCheck(
         CheckRemainder(stock);
         CheckZones(stock);
         CheckSaw(stock);
+        foreach (var (code, what) in new BundleCheck(_rules, stock, layout).Run())
+            Add(code, what);
         return _violations;
     }
 

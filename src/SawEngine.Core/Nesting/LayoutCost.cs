@@ -47,9 +47,10 @@ public sealed record LayoutCost(RemnantRules? Remnants, long ScrapValueMicrosPer
     /// <summary>What one bar costs that leaves a remainder, before any pass of the blade.</summary>
     public static long Micros(StockItem stock, Remainder remainder) => stock.CostMicros + stock.PullCostMicros - remainder.ValueMicros;
 
-    /// <summary>Cost of all bars of a layout.</summary>
+    /// <summary>Cost of all bars of a layout; a pass of the blade through a cut bundle is one.</summary>
     public long Micros(BarLayout layout) =>
-        (Micros(layout.Stock, layout.Remainder) + layout.TransferCostMicros + (CostPerCutMicros == 0 ? 0 : CostPerCutMicros * CutCount.Of(layout, Kerf))) * layout.Repeat;
+        (Micros(layout.Stock, layout.Remainder) + layout.TransferCostMicros) * layout.Repeat
+        + (CostPerCutMicros == 0 ? 0 : CostPerCutMicros * CutCount.Of(layout, Kerf) * layout.Cycles);
 
     /// <summary>What bringing a bar to another plant costs where any of its pieces is for one.</summary>
     public static long TransferMicros(StockItem stock, IEnumerable<OrderLine> pieces) =>

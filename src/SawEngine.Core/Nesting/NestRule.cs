@@ -138,6 +138,27 @@ public static class NestRule
     /// <summary>A bar is not heavier than the bar feed carries.</summary>
     public const string LoadLimit = "bar_too_heavy";
 
+    /// <summary>A cut bundle is at least one bar wide and high, its rows full, and holds no more bars than are cut alike.</summary>
+    public const string BundleSize = "bundle_size_wrong";
+
+    /// <summary>No more bars are clamped side by side or on top of one another than the saw clamps, and the bundle is within its width and height.</summary>
+    public const string BundleTooLarge = "bundle_too_large";
+
+    /// <summary>A cut bundle is not heavier than the bar feed carries.</summary>
+    public const string BundleTooHeavy = "bundle_too_heavy";
+
+    /// <summary>Bars on top of one another, and bars that roll or slip, are cut together only under a hold-down.</summary>
+    public const string BundleHoldDown = "bundle_without_hold_down";
+
+    /// <summary>Only sections that bundle safely are cut in bundles.</summary>
+    public const string BundleSection = "bundle_of_unsafe_section";
+
+    /// <summary>Mitered bars are cut side by side only where all faces are alike and the end is long enough for all of them; others one bar wide.</summary>
+    public const string BundleMiter = "bundle_miters_differ";
+
+    /// <summary>Bars whose heats are not known are not cut together where they are certified: nobody could say which piece is of which.</summary>
+    public const string BundleHeats = "bundle_mixes_heats";
+
     /// <summary>The value of a nest is the sum of its bars' costs, of pulling and of cutting them, less the value of their remainders.</summary>
     public const string Value = "value_wrong";
 

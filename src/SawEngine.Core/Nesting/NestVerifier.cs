@@ -145,7 +145,8 @@ public static class NestVerifier
         foreach (var layout in nest.Layouts)
         {
             var cutting = problem.CostPerCutMicros == 0 ? 0m : (decimal)problem.CostPerCutMicros * LayoutCheck.Passes(layout, problem.Rules.Kerf);
-            sum += ((decimal)layout.Stock.CostMicros + layout.Stock.PullCostMicros + layout.TransferCostMicros + cutting - layout.Remainder.ValueMicros) * layout.Repeat;
+            var cycles = decimal.Ceiling((decimal)layout.Repeat / Math.Max(1, layout.Bundle.Bars));
+            sum += ((decimal)layout.Stock.CostMicros + layout.Stock.PullCostMicros + layout.TransferCostMicros - layout.Remainder.ValueMicros) * layout.Repeat + cutting * cycles;
         }
         if (sum != nest.ValueMicros)
             violations.Add(new(NestRule.Value, $"The value is {nest.ValueMicros}, the bars cost {sum}."));

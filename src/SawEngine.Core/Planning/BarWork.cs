@@ -3,13 +3,11 @@ using SawEngine.Core.Times;
 
 namespace SawEngine.Core.Planning;
 
-/// <summary>One bar as one saw cuts it: positions, passes and times.</summary>
-/// <param name="Layout">The layout at the positions of this saw.</param>
-/// <param name="Load">Fetching and loading the bar.</param>
-/// <param name="Passes">The passes in order, each with its times and its share of a blade.</param>
-/// <param name="RemainderHandling">Marking and racking or binning the remainder.</param>
-internal sealed record BarWork(BarLayout Layout, TimeParts Load, IReadOnlyList<PassWork> Passes, TimeParts RemainderHandling)
+/// <summary>All bars of one layout as one saw cuts them: positions, bundles, passes and times.</summary>
+/// <param name="Layout">The layout at the positions of this saw, with its cut bundle.</param>
+/// <param name="Bundles">The bundles in the order in which they are cut: full ones, then what is left.</param>
+internal sealed record BarWork(BarLayout Layout, IReadOnlyList<BundleWork> Bundles)
 {
-    /// <summary>All seconds of one bar by kind.</summary>
-    public TimeParts Total => Passes.Aggregate(Load + RemainderHandling, (sum, pass) => sum + pass.Time);
+    /// <summary>All seconds by kind.</summary>
+    public TimeParts Total => Bundles.Aggregate(TimeParts.Zero, (sum, bundle) => sum + bundle.Once * bundle.Times);
 }

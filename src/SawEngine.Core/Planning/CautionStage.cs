@@ -21,15 +21,19 @@ internal sealed class CautionStage(PlanProblem problem)
     {
         var saw = problem.Saws.First(planSaw => planSaw.Saw.SawId == sawId).Saw;
         var (section, grade) = (job.Nest.Group.Section, job.Nest.Group.Grade);
-        var bars = job.OnSaw[sawId].Select(bar => bar.Layout).ToList();
+        var works = job.OnSaw[sawId];
+        var bars = works.Select(bar => bar.Layout).ToList();
+        var bundles = works.SelectMany(bar => bar.Bundles.Select(bundle => (bar.Layout.Stock, bundle.Bundle))).Where(bundle => !bundle.Bundle.IsSingle)
+            .GroupBy(bundle => bundle.Stock.StockId, StringComparer.Ordinal).Select(ofStock => ofStock.MaxBy(bundle => bundle.Bundle.Bars)).ToList();
         var pieces = bars.SelectMany(bar => bar.Cuts).DistinctBy(cut => cut.Piece).ToList();
         var longest = pieces.Max(cut => cut.End - cut.Start);
         var shortest = pieces.Min(cut => PieceGeometry.Of(lines[cut.Piece]).ShortSide);
         var lifts = bars.Select(bar => bar.Stock).DistinctBy(stock => stock.StockId)
             .Select(stock => CautionRules.ForLift($"Bar {stock.StockId}", grade.Density.Value.MassOf(section.Area, stock.Length)))
+            .Concat(bundles.Select(bundle => CautionRules.ForLift($"Bundle of {bundle.Bundle.Bars} bars {bundle.Stock.StockId}", new(grade.Density.Value.MassOf(section.Area, bundle.Stock.Length).Kilograms * bundle.Bundle.Bars))))
             .Append(CautionRules.ForLift($"The longest piece of {section.Designation}", grade.Density.Value.MassOf(section.Area, longest)))
             .Append(CautionRules.ForShortPiece(shortest, section));
-        return [.. CautionRules.ForSaw(saw), .. CautionRules.ForGrade(grade, saw), .. lifts.OfType<Caution>()];
+        return [.. CautionRules.ForSaw(saw), .. CautionRules.ForGrade(grade, saw), .. bundles.SelectMany(bundle => CautionRules.ForBundle(bundle.Bundle)), .. lifts.OfType<Caution>()];
     }
 
     /// <summary>The cautions of the plan, and the ids by job.</summary>

@@ -6,7 +6,7 @@ using SawEngine.Core.Saws;
 namespace SawEngine.Core.Planning;
 
 /// <summary>
-/// Carries every cost down to the order lines. What a pass of the blade costs goes to the line whose face it makes; what a bar costs (material less remainder,
+/// Carries every cost down to the order lines. What a pass of the blade costs goes to the line whose face it makes, in all bars of a cut bundle at once; what a bar costs (material less remainder,
 /// loading, trim, handling) goes to its lines by length; set-ups go to the pieces of the job alike. Each kind is rounded once, to cents at the line, half to even
 /// for the total and by largest remainders for the shares, so that the lines add up.
 /// </summary>
@@ -59,12 +59,15 @@ internal sealed class CostRollUp(PlanProblem problem)
 
     private void AddPasses(Saw saw, Blade blade, BarWork bar)
     {
-        foreach (var pass in bar.Passes)
+        foreach (var bundle in bar.Bundles)
         {
-            if (pass.Cut.Piece is not { } piece)
-                continue;
-            AddTime(piece, saw, pass.Time.Total * bar.Layout.Repeat);
-            Of(piece).Blade += BladeCost(blade, pass) * bar.Layout.Repeat;
+            foreach (var pass in bundle.Passes)
+            {
+                if (pass.Cut.Piece is not { } piece)
+                    continue;
+                AddTime(piece, saw, pass.Time.Total * bundle.Times);
+                Of(piece).Blade += BladeCost(blade, pass) * bundle.Times;
+            }
         }
     }
 
@@ -72,20 +75,21 @@ internal sealed class CostRollUp(PlanProblem problem)
     {
         var lengths = bar.Layout.Cuts.Select(cut => (decimal)cut.Centerline.Nanometers).ToList();
         var material = problem.StockIsCosted ? LargestRemainder.Split(LayoutCost.MaterialMicros(bar.Layout), lengths) : new long[lengths.Count];
-        var trims = bar.Passes.Where(pass => pass.Cut.Piece is null).ToList();
-        var seconds = bar.Load.Total + bar.RemainderHandling.Total + trims.Sum(pass => pass.Time.Total);
-        var bladeCost = trims.Sum(pass => BladeCost(blade, pass));
+        var seconds = bar.Bundles.Sum(bundle => bundle.Times * (bundle.Load.Total + bundle.RemainderHandling.Total + TrimsOf(bundle).Sum(pass => pass.Time.Total)));
+        var bladeCost = bar.Bundles.Sum(bundle => bundle.Times * TrimsOf(bundle).Sum(pass => BladeCost(blade, pass)));
         var handling = problem.Rates.HandlingCostPerBar.Amount + (problem.StockIsCosted ? (bar.Layout.Stock.PullCostMicros + bar.Layout.TransferCostMicros) / Million : 0m);
         for (var i = 0; i < lengths.Count; i++)
         {
-            var part = lengths[i] / lengths.Sum() * bar.Layout.Repeat;
+            var part = lengths[i] / lengths.Sum();
             var share = Of(bar.Layout.Cuts[i].Piece);
             share.MaterialMicros += material[i];
             share.Blade += bladeCost * part;
-            share.Handling += handling * part;
+            share.Handling += handling * part * bar.Layout.Repeat;
             AddTime(bar.Layout.Cuts[i].Piece, saw, seconds * part);
         }
     }
+
+    private static IEnumerable<PassWork> TrimsOf(BundleWork bundle) => bundle.Passes.Where(pass => pass.Cut.Piece is null);
 
     private static decimal BladeCost(Blade blade, PassWork pass) => blade.Cost.Amount * pass.BladeShare / 1_000_000_000m;
 

@@ -35,12 +35,10 @@ internal sealed class JobStage(PlanProblem problem)
     private PreparedBar Prepare(GroupNest nest, BarLayout layout)
     {
         var pieces = layout.Cuts.Select(cut => new PlacedPiece(lines[cut.Piece], cut.Turn)).ToList();
-        var works = nest.SawClass!.Settings
-            .Select(setting => (setting.Saw.SawId, Work: setting.WorkOf(layout, pieces, problem)))
-            .Where(onSaw => onSaw.Work is not null)
-            .ToDictionary(onSaw => onSaw.SawId, onSaw => onSaw.Work!, StringComparer.Ordinal);
+        var laid = nest.SawClass!.Settings.Select(setting => setting.Laid(layout, pieces, problem)).OfType<LaidBar>()
+            .ToDictionary(onSaw => onSaw.Setting.Saw.SawId, StringComparer.Ordinal);
         var served = layout.Cuts.Select(cut => orders[cut.Piece.OrderId]).ToList();
-        return new(layout, works, served.Min(order => order.Due) is { } due ? SecondsFromStart(due) : long.MaxValue, ReleaseOf(layout, served));
+        return new(layout, laid, served.Min(order => order.Due) is { } due ? SecondsFromStart(due) : long.MaxValue, ReleaseOf(layout, served));
     }
 
     private long ReleaseOf(BarLayout layout, IEnumerable<SalesOrder> served)
@@ -79,12 +77,10 @@ internal sealed class JobStage(PlanProblem problem)
         var bars = open.Bars.Select(bar => (LayoutId: NextLayoutId(bar.Bar.Layout), Layout: bar.Bar.Layout with { Repeat = bar.Repeat })).ToList();
         var onSaw = open.SawIds.ToDictionary(
             sawId => sawId,
-            sawId => (IReadOnlyList<BarWork>)open.Bars.Select(bar => Repeated(bar.Bar.OnSaw[sawId], bar.Repeat)).ToList(),
+            sawId => (IReadOnlyList<BarWork>)open.Bars.Select(bar => bar.Bar.OnSaw[sawId].Work(bar.Repeat)).ToList(),
             StringComparer.Ordinal);
         jobs.Add(new($"J{jobs.Count + 1}", nest, bars, Math.Max(0, release), onSaw));
     }
-
-    private static BarWork Repeated(BarWork work, int repeat) => work with { Layout = work.Layout with { Repeat = repeat } };
 
     private string NextLayoutId(BarLayout layout)
     {
@@ -93,10 +89,15 @@ internal sealed class JobStage(PlanProblem problem)
         return $"{layout.Stock.StockId}.{number}";
     }
 
-    /// <summary>A layout with its work on each saw that may cut it, its earliest promise and its release.</summary>
-    private sealed record PreparedBar(BarLayout Layout, IReadOnlyDictionary<string, BarWork> OnSaw, long Due, long Release)
+    /// <summary>A layout as it lies on each saw that may cut it, its earliest promise and its release.</summary>
+    private sealed record PreparedBar(BarLayout Layout, IReadOnlyDictionary<string, LaidBar> OnSaw, long Due, long Release)
     {
-        public decimal SecondsPerBar { get; } = OnSaw.Count == 0 ? 0m : OnSaw.Values.Min(work => work.Total.Total);
+        private readonly BarWork? quickest = OnSaw.OrderBy(onSaw => onSaw.Key, StringComparer.Ordinal).Select(onSaw => onSaw.Value.Work(Layout.Repeat)).MinBy(work => work.Total.Total);
+
+        public decimal SecondsPerBar => quickest is null ? 0m : quickest.Total.Total / Layout.Repeat;
+
+        /// <summary>Bars that the quickest saw cuts together.</summary>
+        public int BarsTogether => quickest?.Layout.Bundle.Bars ?? 1;
     }
 
     /// <summary>A job that is being filled.</summary>
@@ -111,8 +112,12 @@ internal sealed class JobStage(PlanProblem problem)
         public bool Accepts(PreparedBar bar) =>
             Bars.Count == 0 || (seconds + bar.SecondsPerBar <= LongestJobSeconds && SawIds.Any(bar.OnSaw.ContainsKey));
 
-        public int Room(PreparedBar bar) =>
-            (int)Math.Clamp(decimal.Floor((LongestJobSeconds - seconds) / Math.Max(bar.SecondsPerBar, 1m)), 1m, int.MaxValue);
+        /// <summary>How many bars go in, at least one; whole bundles where one goes in.</summary>
+        public int Room(PreparedBar bar)
+        {
+            var bars = (int)Math.Clamp(decimal.Floor((LongestJobSeconds - seconds) / Math.Max(bar.SecondsPerBar, 1m)), 1m, int.MaxValue);
+            return bars > bar.BarsTogether ? bars - bars % bar.BarsTogether : bars;
+        }
 
         public void Add(PreparedBar bar, int repeat)
         {

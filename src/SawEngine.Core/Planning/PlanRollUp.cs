@@ -1,6 +1,7 @@
 using SawEngine.Core.Costs;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
+using SawEngine.Core.Saws;
 using SawEngine.Core.Scheduling;
 using SawEngine.Core.Times;
 
@@ -59,7 +60,9 @@ internal sealed class PlanRollUp(
         var onSaw = scheduled[job.JobId];
         var setting = SettingOf(job, onSaw);
         var bars = job.OnSaw[onSaw.SawId];
-        var faces = bars.SelectMany(bar => bar.Passes).Select(pass => pass.Cut.Face).Where(face => !face.IsSquare).Distinct().Select(setting.CuttingOf).ToList();
+        var largest = bars.SelectMany(bar => bar.Bundles).MaxBy(bundle => bundle.Bundle.Bars)?.Bundle ?? CutBundle.Single;
+        var mitered = bars.SelectMany(bar => bar.Bundles).SelectMany(bundle => bundle.Passes.Select(pass => (pass.Cut.Face, bundle.Bundle))).Where(pass => !pass.Face.IsSquare).Distinct()
+            .Select(pass => setting.CuttingOf(pass.Face, pass.Bundle)!);
         return new()
         {
             Scheduled = onSaw,
@@ -67,9 +70,10 @@ internal sealed class PlanRollUp(
             Lay = setting.Lay,
             Grade = setting.Group.Grade.Designation,
             BladeId = setting.Blade.BladeId,
-            Square = setting.CuttingOf(EndCut.Square),
-            Mitered = faces.MaxBy(cutting => cutting.CutSeconds),
-            Time = bars.Select(bar => bar.Total * bar.Layout.Repeat).Aggregate(TimeParts.Zero, (sum, bar) => sum + bar),
+            Bundle = largest,
+            Square = setting.CuttingOf(EndCut.Square, largest) ?? setting.CuttingOf(EndCut.Square),
+            Mitered = mitered.MaxBy(cutting => cutting.CutSeconds),
+            Time = bars.Select(bar => bar.Total).Aggregate(TimeParts.Zero, (sum, bar) => sum + bar),
             SetUpSeconds = onSaw.SetUps.Sum(setUp => setUp.Finish - setUp.Start),
             CautionIds = cautions.OfJob(job.JobId),
         };

@@ -33,6 +33,12 @@ public static class PlanRule
     /// <summary>A job takes as long as its times say.</summary>
     public const string DurationWrong = "duration_wrong";
 
+    /// <summary>A job clamps once for each pass of the blade, of each cycle of its layouts.</summary>
+    public const string CyclesWrong = "cycles_wrong";
+
+    /// <summary>A cut bundle is within its saw's width and height as the bars of its job lie.</summary>
+    public const string BundleDoesNotLieSo = "bundle_too_large_as_it_lies";
+
     /// <summary>An order is finished when the last of its jobs is, and late by what that is after the promise.</summary>
     public const string FinishWrong = "finish_wrong";
 

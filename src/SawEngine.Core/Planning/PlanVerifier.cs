@@ -1,5 +1,7 @@
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Core.Planning;
@@ -109,9 +111,26 @@ public static class PlanVerifier
                 LoadLimit = saw.LoadLimit,
                 Capacity = saw.Capacity,
                 MiterRange = saw.MiterRange,
+                Bundle = saw.Bundle,
             },
         };
-        return NestVerifier.VerifyLayout(nestProblem, layout.Layout);
+        var violations = NestVerifier.VerifyLayout(nestProblem, layout.Layout);
+        return violations.Count > 0 || Lies(layout.Layout, job, saw) ? violations
+            : [new(PlanRule.BundleDoesNotLieSo, $"{layout.LayoutId} is cut {layout.Layout.Bundle.Wide} wide and {layout.Layout.Bundle.High} high on {saw.SawId}.")];
+    }
+
+    /// <summary>Whether a bundle fits as the bars lie; along the blade an inclined cut is longer by the cosine of its angle.</summary>
+    private static bool Lies(BarLayout layout, PlannedJob job, Saw saw)
+    {
+        if (layout.Bundle.Bars <= 1)
+            return true;
+        var isOnSide = job.Lay.QuarterTurns % 2 == 1;
+        var (width, height) = ((double)layout.Stock.Section!.Width.Nanometers, (double)layout.Stock.Section.Height.Nanometers);
+        var steepest = layout.Cuts.SelectMany(cut => new[] { cut.StartCut, cut.EndCut }).Max(face => Math.Abs(isOnSide ? face.HeightAngle.Millidegrees : face.WidthAngle.Millidegrees));
+        var wide = (isOnSide ? height : width) * layout.Bundle.Wide / Math.Cos(steepest / 180_000d * Math.PI);
+        var high = (isOnSide ? width : height) * layout.Bundle.High;
+        return wide <= Length.Min(saw.Capacity.Width, saw.Bundle?.LargestWidth ?? saw.Capacity.Width).Nanometers + 2
+            && high <= Length.Min(saw.Capacity.Height, saw.Bundle?.LargestHeight ?? saw.Capacity.Height).Nanometers;
     }
 
     private static void CheckStock(PlanProblem problem, Plan plan, List<Violation> violations)
@@ -157,7 +176,17 @@ public static class PlanVerifier
             var roundedUp = job.Scheduled.Work.Count + layouts.Sum(layout => (layout.Cuts.Count * 2 + 3) * layout.Repeat) / 1000m;
             if (worked < job.Time.Total || worked > job.Time.Total + roundedUp)
                 violations.Add(new(PlanRule.DurationWrong, $"{job.Scheduled.JobId}: {worked} s in the schedule for {job.Time.Total} s of work."));
+            CheckCycles(problem, job, layouts, violations);
         }
+    }
+
+    private static void CheckCycles(PlanProblem problem, PlannedJob job, List<BarLayout> layouts, List<Violation> violations)
+    {
+        if (problem.Saws.FirstOrDefault(planSaw => planSaw.Saw.SawId == job.Scheduled.SawId)?.Saw is not { } saw || saw.Blades.FirstOrDefault(blade => blade.BladeId == job.BladeId) is not { } blade)
+            return;
+        var clamped = layouts.Sum(layout => LayoutCheck.Passes(layout, blade.Kerf) * decimal.Ceiling((decimal)layout.Repeat / Math.Max(1, layout.Bundle.Bars)));
+        if (job.Time.Clamp != clamped * saw.Times.ClampSecondsPerCut)
+            violations.Add(new(PlanRule.CyclesWrong, $"{job.Scheduled.JobId}: {job.Time.Clamp} s of clamping for {clamped} passes."));
     }
 
     private static void CheckOrders(PlanProblem problem, Plan plan, List<Violation> violations)

@@ -1,4 +1,5 @@
 using SawEngine.Core.CuttingData;
+using SawEngine.Core.Saws;
 using SawEngine.Core.Scheduling;
 using SawEngine.Core.Times;
 
@@ -21,6 +22,9 @@ public sealed record PlannedJob
 
     /// <summary>The blade.</summary>
     public required string BladeId { get; init; }
+
+    /// <summary>The largest bundle in which its bars are cut, by which the settings go; one bar where none are cut together.</summary>
+    public CutBundle Bundle { get; init; } = CutBundle.Single;
 
     /// <summary>Settings of a square cut.</summary>
     public required CutData Square { get; init; }

@@ -11,9 +11,12 @@ namespace SawEngine.Core.Planning;
 /// <summary>How a cutting group lies in the vise of one saw, with which blade and under which rules it is cut.</summary>
 internal sealed class SawSetting
 {
+    private const int AllowedTeeth = 1;
+
     private readonly Dictionary<EndCut, CutData> cutting;
     private readonly HashSet<PieceRef> holds;
     private readonly int teethRank;
+    private readonly Dictionary<(EndCut Face, CutBundle Bundle), CutData?> together = [];
 
     private SawSetting(Saw saw, CuttingGroup group, BladeChoice choice, IReadOnlyList<EndCut> faces, IEnumerable<OrderLine> lines, CutRules rules)
     {
@@ -68,8 +71,19 @@ internal sealed class SawSetting
     /// <summary>Settings of the cut that makes a face; a miter to the other hand, of a turned piece, is cut alike.</summary>
     public CutData CuttingOf(EndCut face) => cutting[WithoutHand(face)];
 
-    /// <summary>The layout at the positions of this saw, with its passes and times; null where the verifier does not pass it here.</summary>
-    public BarWork? WorkOf(BarLayout layout, IReadOnlyList<PlacedPiece> pieces, PlanProblem problem)
+    /// <summary>The same for bars that are cut together; null where this blade does not cut so many, or wears out within the cut.</summary>
+    public CutData? CuttingOf(EndCut face, CutBundle bundle)
+    {
+        if (bundle.IsSingle)
+            return CuttingOf(face);
+        var key = (WithoutHand(face), bundle);
+        if (!together.TryGetValue(key, out var data))
+            together.Add(key, data = CuttingTogether(face, bundle));
+        return data;
+    }
+
+    /// <summary>The layout at the positions of this saw; null where the verifier does not pass it here.</summary>
+    public LaidBar? Laid(BarLayout layout, IReadOnlyList<PlacedPiece> pieces, PlanProblem problem)
     {
         var nestProblem = new NestProblem
         {
@@ -85,18 +99,48 @@ internal sealed class SawSetting
         if (problem.Remnants?.MostNew is not null && layout.Remainder.Kind == RemainderKind.Scrap)
             laid = laid with { Remainder = LayoutCost.Of(nestProblem).ScrapOf(layout.Stock, laid.Remainder.Length) };
         laid = laid with { Repeat = layout.Repeat };
-        return Reaches(laid) && NestVerifier.VerifyLayout(nestProblem, laid).Count == 0 ? Timed(laid) : null;
+        return Reaches(laid) && NestVerifier.VerifyLayout(nestProblem, laid).Count == 0 ? new(this, nestProblem, laid) : null;
     }
 
-    /// <summary>Bars of one layout follow one another, so each begins at the angle at which the one before ended.</summary>
-    private BarWork Timed(BarLayout laid)
+    /// <summary>All bars of a layout in the bundles that take least time, equally quick ones of fewest bars; singly where none is quicker or the verifier passes none.</summary>
+    public BarWork WorkOf(NestProblem problem, BarLayout laid)
     {
         var cuts = SawCut.Of(laid);
-        var planned = cuts.Select(cut => new PlannedCut(cut.Index, CuttingOf(cut.Face).CutSeconds, SwivelOf(cut.Face), cut.FreesPiece ? 1 : 0)).ToList();
-        var time = BarTime.Of(Saw, planned, laid.Remainder.Length > Length.Zero, planned.Count == 0 ? Angle.Zero : planned[^1].Swivel);
-        var passes = cuts.Zip(time.Cycles, (cut, cycle) => new PassWork(cut, cycle, CuttingOf(cut.Face).BladeLifeBillionths)).ToList();
+        var singly = Timed(laid with { Bundle = CutBundle.Single }, cuts);
+        var motions = singly.Bundles[0].Passes.Sum(pass => pass.Time.Index + pass.Time.Clamp + pass.Time.Approach + pass.Time.Swivel);
+        var faces = cuts.CountBy(cut => cut.Face).ToList();
+        var quickest = LayoutBundles.Of(laid, Rules, Lay).Prepend(CutBundle.Single).Select(bundle => (Bundle: bundle, Seconds: Seconds(bundle)))
+            .Where(option => option.Seconds is not null).MinBy(option => (option.Seconds, option.Bundle.Bars, option.Bundle.High)).Bundle;
+        return quickest.IsSingle || NestVerifier.VerifyLayout(problem, laid with { Bundle = quickest }).Count > 0 ? singly : Timed(laid with { Bundle = quickest }, cuts);
+
+        // What is not the same for every bundle.
+        decimal? Seconds(CutBundle bundle) => bundle.Split(laid.Repeat).Aggregate((decimal?)0m, (sum, part) => sum + part.Times * (motions + CutSeconds(part.Bundle)));
+
+        decimal? CutSeconds(CutBundle bundle) => faces.Aggregate((decimal?)0m, (sum, face) => sum + face.Value * CuttingOf(face.Key, bundle)?.CutSeconds);
+    }
+
+    private BarWork Timed(BarLayout laid, IReadOnlyList<SawCut> cuts) =>
+        new(laid, laid.Bundle.Split(laid.Repeat).Select(part => Timed(laid, cuts, part.Bundle, part.Times)).ToList());
+
+    /// <summary>Bars of one layout follow one another, so each begins at the angle at which the one before ended.</summary>
+    private BundleWork Timed(BarLayout laid, IReadOnlyList<SawCut> cuts, CutBundle bundle, int times)
+    {
+        var data = cuts.Select(cut => CuttingOf(cut.Face, bundle)).ToList();
+        var planned = cuts.Zip(data, (cut, one) => new PlannedCut(cut.Index, one!.CutSeconds, SwivelOf(cut.Face), cut.FreesPiece ? bundle.Bars : 0)).ToList();
+        var time = BarTime.Of(Saw, planned, laid.Remainder.Length > Length.Zero, planned.Count == 0 ? Angle.Zero : planned[^1].Swivel, bundle.Bars);
+        var passes = cuts.Zip(time.Cycles, (cut, cycle) => (cut, cycle)).Zip(data, (pass, one) => new PassWork(pass.cut, pass.cycle, one!.BladeLifeBillionths)).ToList();
         var endsWithBar = cuts.Count(cut => cut.FreesPiece) < laid.Cuts.Count;
-        return new(laid, time.Load, passes, endsWithBar ? time.Remainder with { Unload = Saw.Times.UnloadSecondsPerPiece } : time.Remainder);
+        var remainder = endsWithBar ? time.Remainder with { Unload = Saw.Times.UnloadSecondsPerPiece * bundle.Bars } : time.Remainder;
+        return new(bundle, times, time.Load, passes, remainder);
+    }
+
+    /// <summary>The pitch was chosen for one bar; a bundle of solids that it is too fine for is not cut.</summary>
+    private CutData? CuttingTogether(EndCut face, CutBundle bundle)
+    {
+        var lies = Lay.Of(Group.Section);
+        var teeth = RankedBlade.Of(Blade, CutProfile.Of(lies, EndCut.Square, bundle, CuttingParameters.Default), CuttingParameters.Default).Rank.Class;
+        var data = teeth > Math.Max(teethRank, AllowedTeeth) ? null : CuttingDataCalculator.For(lies, Group.Grade, Saw, Blade, Lay.Of(face), bundle).Data;
+        return data?.CutsPerBlade == 0 ? null : data;
     }
 
     /// <summary>Whether the saw swivels to the faces of turned pieces too, which may have the other hand.</summary>
@@ -111,7 +155,7 @@ internal sealed class SawSetting
     private static SawSetting? Of(CuttingGroup group, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim, Lay lay, List<OrderLine> lines)
     {
         var faces = FacesOf(lines);
-        var choice = LayChoice.Choose(lay, group.Section, group.Grade, saw, faces, CuttingParameters.Default).Choice;
+        var choice = LayChoice.Choose(lay, group.Section, group.Grade, saw, faces, CutBundle.Single, CuttingParameters.Default).Choice;
         return choice is null ? null : new(saw, group, choice, faces, lines, RulesOf(saw, choice.Blade, trim));
     }
 
@@ -126,6 +170,7 @@ internal sealed class SawSetting
         LoadLimit = saw.LoadLimit,
         Capacity = saw.Capacity,
         MiterRange = saw.MiterRange,
+        Bundle = saw.Bundle,
     };
 
     /// <summary>All faces that are cut, the square one of trim and joints first.</summary>

@@ -33,18 +33,18 @@ internal sealed class ScheduleStage(PlanProblem problem, IScheduler scheduler, C
         CostMicrosPerSecond = JobOption.MicrosPerSecond(setting.Saw.MachineCostPerHour + problem.Rates.LaborCostPerHour),
     };
 
-    /// <summary>The steps between which a saw may stand still: loading a bar, each pass of the blade with what belongs to it, putting the remainder away.</summary>
+    /// <summary>The steps between which a saw may stand still: loading a bar or bundle, each pass of the blade with what belongs to it, putting what is left away.</summary>
     private static List<StepRun> StepsOf(IReadOnlyList<BarWork> bars)
     {
         var runs = new List<StepRun>();
-        foreach (var bar in bars)
+        foreach (var bundle in bars.SelectMany(bar => bar.Bundles))
         {
-            for (var i = 0; i < bar.Layout.Repeat; i++)
+            for (var i = 0; i < bundle.Times; i++)
             {
-                Append(runs, bar.Load.Total, 0);
-                foreach (var pass in bar.Passes)
+                Append(runs, bundle.Load.Total, 0);
+                foreach (var pass in bundle.Passes)
                     Append(runs, pass.Time.Total, pass.BladeShare);
-                Append(runs, bar.RemainderHandling.Total, 0);
+                Append(runs, bundle.RemainderHandling.Total, 0);
             }
         }
         if (runs.Count == 0)

@@ -14,6 +14,9 @@ public sealed record Saw
     /// <summary>How far it swivels; null for a saw that cuts square only.</summary>
     public MiterRange? MiterRange { get; init; }
 
+    /// <summary>The cut bundles that it clamps; null for a saw that cuts single bars only.</summary>
+    public BundleCapacity? Bundle { get; init; }
+
     /// <summary>Slowest blade speed.</summary>
     public required Speed SlowestBladeSpeed { get; init; }
 
@@ -38,7 +41,7 @@ public sealed record Saw
     /// <summary>Stroke of the bar feed; a longer index takes several strokes.</summary>
     public required Length BarFeedStroke { get; init; }
 
-    /// <summary>Heaviest bar that the bar feed carries.</summary>
+    /// <summary>Heaviest bar, or cut bundle, that the bar feed carries.</summary>
     public required Mass LoadLimit { get; init; }
 
     /// <summary>Shortest end that it can still hold, measured on the short side of a miter.</summary>

@@ -3,7 +3,7 @@ using SawEngine.Core.Saws;
 
 namespace SawEngine.Core.Times;
 
-/// <summary>Time of one bar: load it, cut it cycle by cycle, handle its remainder.</summary>
+/// <summary>Time of one bar, or of a cut bundle: load its bars, cut them cycle by cycle, handle their remainders.</summary>
 public sealed record BarTime
 {
     private BarTime(TimeParts load, IReadOnlyList<TimeParts> cycles, TimeParts remainder)
@@ -31,7 +31,8 @@ public sealed record BarTime
     /// <param name="cuts">Its cuts in order, trim cuts included.</param>
     /// <param name="hasRemainder">Whether something is left to rack or bin.</param>
     /// <param name="angleBefore">Where the saw stands from the bar before.</param>
-    public static BarTime Of(Saw saw, IReadOnlyList<PlannedCut> cuts, bool hasRemainder, Angle angleBefore)
+    /// <param name="bars">Bars that are cut together; each is loaded, and its remainder handled, by itself.</param>
+    public static BarTime Of(Saw saw, IReadOnlyList<PlannedCut> cuts, bool hasRemainder, Angle angleBefore, int bars = 1)
     {
         var cycles = new List<TimeParts>(cuts.Count);
         foreach (var cut in cuts)
@@ -40,8 +41,8 @@ public sealed record BarTime
             angleBefore = cut.Swivel;
         }
 
-        var load = TimeParts.Zero with { Load = saw.Times.LoadSecondsPerBar };
-        var remainder = TimeParts.Zero with { Remainder = hasRemainder ? saw.Times.RemainderSecondsPerBar : 0m };
+        var load = TimeParts.Zero with { Load = saw.Times.LoadSecondsPerBar * bars };
+        var remainder = TimeParts.Zero with { Remainder = hasRemainder ? saw.Times.RemainderSecondsPerBar * bars : 0m };
         return new(load, cycles, remainder);
     }
 }

@@ -23,10 +23,14 @@ internal static class RandomNest
             ["longestPiece"] = random.Next(3) == 0 ? OnGrid(random, 110m, 140m) : null,
             ["thinnestSlice"] = random.Next(2) * OnGrid(random, 0m, 0.5m),
             ["costPerCut"] = Cost(random, isCosted, 1000),
+            ["bundle"] = random.Next(2) == 0 ? null : Bundle(random),
         },
         ["remnants"] = random.Next(3) == 0 ? null : Remnants(random, OnGrid(random, 0m, 40m), isCosted),
         ["effort"] = "quick",
     };
+
+    private static JsonObject Bundle(Random random) =>
+        new() { ["mostWide"] = random.Next(1, 5), ["mostHigh"] = random.Next(1, 4), ["largestWidth"] = OnGrid(random, 6m, 40m), ["largestHeight"] = OnGrid(random, 6m, 20m) };
 
     private static JsonObject Remnants(Random random, decimal keepFrom, bool isCosted) => new()
     {

@@ -38,7 +38,7 @@ public sealed class BladeChoiceTests
     public void Beam_with_a_thin_web_gets_the_coarsest_blade_that_keeps_a_tooth_in_the_web()
     {
         var choice = LayChoice.Choose(
-            new Lay(0), TestSection.Beam(200m, 100m, 5.6m, 8.5m), Shop.Grade("S355J2"), Shop.Saw(), [EndCut.Square], CuttingParameters.Default).Choice!;
+            new Lay(0), TestSection.Beam(200m, 100m, 5.6m, 8.5m), Shop.Grade("S355J2"), Shop.Saw(), [EndCut.Square], CutBundle.Single, CuttingParameters.Default).Choice!;
         Assert.Equal(5m, choice.Blade.CoarsestTeethPerInch);
         Assert.Contains(choice.Rejected, blade => blade is { BladeId: "34x1.1-2/3", Code: "fewer_than_wanted_teeth" });
         Assert.Contains(choice.Rejected, blade => blade is { BladeId: "34x1.1-10/14", Code: "coarser_blade_fits" });
@@ -65,7 +65,7 @@ public sealed class BladeChoiceTests
     public void Every_parameter_has_a_name_of_its_own_and_a_source()
     {
         var values = CuttingParameters.Default.Values;
-        Assert.Equal(17, values.Select(value => value.Name).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(19, values.Select(value => value.Name).Distinct(StringComparer.Ordinal).Count());
         Assert.All(values, value => Assert.NotEmpty(value.Source));
     }
 

@@ -3,6 +3,7 @@ using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
 using SawEngine.Core.Sections;
 using SawEngine.Core.Stock;
 using static SawEngine.Core.Tests.Nesting.Some;
@@ -145,6 +146,27 @@ public class NestVerifierTests
         ["A line has two unplaced rows"] = (NestRule.UnplacedRow, c => c with { Nest = c.Nest with { Unplaced = [new(TooLong.Ref, 1, UnplacedReason.StockUsedUp), new(TooLong.Ref, 1, UnplacedReason.StockUsedUp)] } }),
         ["A piece is left while an equal one of lower priority is placed"] = (NestRule.Priority, c => c.Line(Plain.Ref, line => line with { Priority = 2 }) is var first
             ? (first with { Problem = first.Problem with { Lines = [.. first.Problem.Lines, Plain with { Ref = new("SO-4", "10"), Quantity = 1, Priority = 1 }] } }).Unplaced(new("SO-4", "10"), 1) : c),
+        ["More bars are cut together than are cut alike"] = (NestRule.BundleSize, c => c.Together(CutBundle.Full(4, 2))),
+        ["A row of a bundle is short"] = (NestRule.BundleSize, c => c.Together(new(3, 2, 5))),
+        ["A bundle of no bars"] = (NestRule.BundleSize, c => c.Together(CutBundle.Full(0, 2))),
+        ["Bars are cut together where none are clamped together"] = (NestRule.BundleTooLarge, c => c.Together(CutBundle.Full(2, 1)).Rules(r => r with { Bundle = null })),
+        ["More bars lie side by side than are clamped"] = (NestRule.BundleTooLarge, c => c.Together(CutBundle.Full(3, 1), clamped: b => b with { MostWide = 2 })),
+        ["More bars lie on one another than are clamped"] = (NestRule.BundleTooLarge, c => c.Together(CutBundle.Full(1, 3), clamped: b => b with { MostHigh = 2 })),
+        ["A bundle is wider than the saw's widest"] = (NestRule.BundleTooLarge, c => c.Together(CutBundle.Full(3, 1), clamped: b => b with { LargestWidth = Mm(179.9m) })),
+        ["A bundle is higher than the saw's highest"] = (NestRule.BundleTooLarge, c => c.Together(CutBundle.Full(2, 3), clamped: b => b with { LargestHeight = Mm(179.9m) })),
+        ["A bundle is wider than the saw's capacity"] = (NestRule.BundleTooLarge, c => c.Together(CutBundle.Full(3, 1)).Rules(r => r with { Capacity = r.Capacity! with { Width = Mm(179) } })),
+        ["A mitered bundle is wider than the saw's capacity"] = (NestRule.BundleTooLarge, c => c.Together(CutBundle.Full(3, 1), line: Parallelogram).Rules(r => r with { Capacity = r.Capacity! with { Width = Mm(200) } })),
+        ["A bundle is heavier than the bar feed carries"] = (NestRule.BundleTooHeavy, c => c.Together(CutBundle.Full(3, 2)).Rules(r => r with { LoadLimit = new(600) })),
+        ["Bars lie on one another without a hold-down"] = (NestRule.BundleHoldDown, c => c.Together(CutBundle.Full(1, 2), clamped: b => b with { HoldDown = false })),
+        ["Pipes lie side by side without a hold-down"] = (NestRule.BundleHoldDown, c => c.Together(CutBundle.Full(2, 1), Shapes.Pipe, clamped: b => b with { HoldDown = false })),
+        ["Pipes lie on one another"] = (NestRule.BundleSection, c => c.Together(CutBundle.Full(1, 2), Shapes.Pipe)),
+        ["Beams lie on one another"] = (NestRule.BundleSection, c => c.Together(CutBundle.Full(1, 2), Shapes.IBeam)),
+        ["Angles are cut together"] = (NestRule.BundleSection, c => c.Together(CutBundle.Full(2, 1), Shapes.EqualAngle)),
+        ["Trapezoids lie side by side"] = (NestRule.BundleMiter, c => c.Together(CutBundle.Full(2, 1), line: line => Parallelogram(line) with { SecondEnd = WidthMiter(-30) })),
+        ["Pieces with one mitered end lie side by side"] = (NestRule.BundleMiter, c => c.Together(CutBundle.Full(2, 2), line: line => line with { SecondEnd = WidthMiter(30) })),
+        // 890 - 742.2 - 1.85 = 145.9 mm are left; the tail of 120 mm and a stagger of 60 tan 30° = 34.6 mm would be needed.
+        ["The last of staggered bars is not held"] = (NestRule.BundleMiter, c => c.Together(CutBundle.Full(2, 1), line: Parallelogram, stock: item => item with { Length = Mm(890) })),
+        ["Certified bars of unknown heats are cut together"] = (NestRule.BundleHeats, c => c.Together(CutBundle.Full(2, 1), stock: item => item with { Certificate = Certificate.Type22 })),
         ["No piece of a line is reported unplaced"] = (NestRule.UnplacedRow, c => c.Unplaced(Plain.Ref, 0)),
         ["A layout stands for no bar"] = (NestRule.Repeat, c => c.Layout(Remnant, l => l with { Repeat = 0 }).Unplaced(Mitered.Ref, 2)),
         ["A layout has no pieces"] = (NestRule.EmptyLayout, c => c.Layout(Remnant, l => l with { Cuts = [], KerfTotal = l.Stock.Length - l.Remainder.Length }).Unplaced(Mitered.Ref, 2)),
@@ -190,6 +212,48 @@ public class NestVerifierTests
         Assert.Equal([8, 9, 3], good.Nest.Layouts.Select(layout => LayoutCheck.Passes(layout, good.Problem.Rules.Kerf)));
         Assert.All(good.Nest.Layouts, layout => Assert.Equal(LayoutCheck.Passes(layout, good.Problem.Rules.Kerf), CutCount.Of(layout, good.Problem.Rules.Kerf)));
         Assert.All(good.Nest.Layouts, layout => Assert.Equal(CutCount.Of(layout, good.Problem.Rules.Kerf), SawCut.Of(layout).Count));
+    }
+
+    [Fact]
+    public void Cut_bundles_that_keep_the_rules_are_clean()
+    {
+        Case[] clean =
+        [
+            Good().Together(CutBundle.Full(3, 2)),
+            Good().Together(CutBundle.Full(1, 2), line: line => Parallelogram(line) with { SecondEnd = WidthMiter(-30) }),
+            Good().Together(CutBundle.Full(3, 2), line: Parallelogram),
+            Good().Together(CutBundle.Full(3, 1), Shapes.Pipe),
+            Good().Together(CutBundle.Full(2, 1), Shapes.IBeam, clamped: b => b with { HoldDown = false }),
+            Good().Together(CutBundle.Full(2, 2), stock: item => item with { Heat = "H9", Certificate = Certificate.Type31 }),
+        ];
+
+        Assert.All(clean, c => Assert.Empty(NestVerifier.Verify(c.Problem, c.Nest)));
+    }
+
+    [Fact]
+    public void Bundles_that_are_found_are_those_that_the_verifier_passes()
+    {
+        // All six bars, of every section, mitered in every way, in every bundle up to five wide and four high: both say the same.
+        var sections = new[] { Shapes.Tube, Shapes.Pipe, Shapes.IBeam, Shapes.Channel, Shapes.Hexagon, Shapes.Flat, Shapes.EqualAngle, Shapes.Tee };
+        Func<OrderLine, OrderLine>[] lines = [line => line, Parallelogram, line => line with { SecondEnd = WidthMiter(20) }, line => line with { FirstEnd = HeightMiter(30), SecondEnd = HeightMiter(30) }];
+        var (passed, refused) = (0, 0);
+        foreach (var section in sections)
+        {
+            foreach (var (line, holdDown) in lines.SelectMany(line => new[] { (line, true), (line, false) }))
+            {
+                var c = Good().Together(CutBundle.Single, section, line, clamped: b => b with { LargestWidth = Mm(260), LargestHeight = Mm(170), HoldDown = holdDown });
+                var rules = c.Problem.Rules with { LoadLimit = new(600) };
+                var layout = c.Nest.Layouts[^1];
+                var found = Core.CuttingData.Lay.All.SelectMany(lay => LayoutBundles.Of(layout, rules, lay)).ToHashSet();
+                foreach (var bundle in Enumerable.Range(1, 5).SelectMany(wide => Enumerable.Range(1, 4).Select(high => CutBundle.Full(wide, high))).Where(bundle => bundle.Bars is > 1 and <= 6))
+                {
+                    var violations = NestVerifier.VerifyLayout(c.Problem with { Rules = rules }, layout with { Bundle = bundle });
+                    Assert.True(violations.Count == 0 == found.Contains(bundle), $"{section.Designation}, {layout.Cuts[0].StartCut}, {layout.Cuts[0].EndCut}, {bundle}: {string.Join(", ", violations)}");
+                    _ = violations.Count == 0 ? passed++ : refused++;
+                }
+            }
+        }
+        Assert.True(passed > 50 && refused > 50, $"{passed} passed, {refused} refused");
     }
 
     [Theory]
@@ -304,6 +368,8 @@ public class NestVerifierTests
     private static List<OrderLine> Pair(OrderLine first, OrderLine second) =>
         [first with { Ref = new("SO-4", "10") }, second with { Ref = new("SO-4", "20") }];
 
+    private static OrderLine Parallelogram(OrderLine line) => line with { FirstEnd = WidthMiter(30), SecondEnd = WidthMiter(30), LengthAt = LengthAt.Centerline };
+
     private static Case AtTheFarEnd(Case c, Length fromEnd) =>
         c.Add(
             [Plain with { Ref = new("SO-4", "10"), Quantity = 1 }],
@@ -353,6 +419,17 @@ public class NestVerifierTests
             var (stock, line) = (Lost with { StockId = "TURNED", Section = section }, Plain with { Ref = new("SO-4", "10"), Section = section });
             return (this with { Problem = Problem with { Stock = [.. Problem.Stock, stock] } })
                 .Add(line, stock, layout => layout with { Cuts = [layout.Cuts[0] with { Turn = turn }] }, stock.EndCondition);
+        }
+
+        /// <summary>Six more bars, of which some are cut together, each with one piece of a new line; a saw that clamps up to five wide and four high under a hold-down.</summary>
+        public Case Together(
+            CutBundle bundle, Section? section = null, Func<OrderLine, OrderLine>? line = null, Func<BundleCapacity, BundleCapacity>? clamped = null, Func<StockItem, StockItem>? stock = null)
+        {
+            var rules = Problem.Rules with { Bundle = (clamped ?? (b => b))(new(5, 4) { HoldDown = true }) };
+            var on = (stock ?? (item => item))(Lost with { StockId = "TOGETHER", Section = section ?? Shapes.Tube, Certificate = Certificate.None, Quantity = 6, EndCondition = EndCondition.Sawn });
+            var ordered = (line ?? (one => one))(Plain with { Ref = new("SO-4", "10"), Section = on.Section, Quantity = 6 });
+            return (this with { Problem = Problem with { Rules = rules, Stock = [.. Problem.Stock, on] } })
+                .Add([ordered], on, layout => layout with { Repeat = 6, Bundle = bundle }, on.EndCondition);
         }
 
         /// <summary>One more bar with one piece of a new line.</summary>

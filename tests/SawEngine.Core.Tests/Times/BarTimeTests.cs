@@ -51,6 +51,15 @@ public sealed class BarTimeTests
     }
 
     [Fact]
+    public void Bars_cut_together_share_the_motions_of_the_saw()
+    {
+        // Six bars: a trim cut, and one piece of each at a time. Loading, unloading and remainders are by bar: 6 x 240, 6 x 12, 6 x 60.
+        PlannedCut[] cuts = [new(Length.FromMillimeters(10m), 64m, Angle.Zero, Pieces: 0), new(Length.FromMillimeters(801.6m), 64m, Angle.Zero, Pieces: 6)];
+        var time = BarTime.Of(Saw, cuts, hasRemainder: true, Angle.Zero, bars: 6);
+        Assert.Equal(new TimeParts(Load: 1440m, Index: 3 * 7m, Clamp: 6m, Approach: 10m, Swivel: 0m, Cut: 128m, Unload: 72m, Remainder: 360m), time.Parts);
+    }
+
+    [Fact]
     public void Angle_left_by_the_bar_before_costs_a_swivel()
     {
         PlannedCut[] cuts = [new(Length.FromMillimeters(100m), 10m, Angle.Zero, 1)];

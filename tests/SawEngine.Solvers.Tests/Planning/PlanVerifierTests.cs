@@ -1,6 +1,7 @@
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
 using static SawEngine.Solvers.Tests.Planning.Workshop;
 
 namespace SawEngine.Solvers.Tests.Planning;
@@ -10,6 +11,16 @@ public class PlanVerifierTests
 {
     private static readonly PlanProblem Given = Problem();
     private static readonly Plan Good = Plan(Given);
+
+    private static readonly PlanProblem Bundling = Bundles.Flats();
+    private static readonly Plan Bundled = Plan(Bundling);
+
+    [Fact]
+    public void The_plan_with_bundles_is_clean()
+    {
+        Assert.Empty(PlanVerifier.Verify(Bundling, Bundled));
+        Assert.Contains(Bundled.Layouts, layout => layout.Layout.Bundle.Bars > 1);
+    }
 
     [Fact]
     public void The_good_plan_is_clean() => Assert.Empty(PlanVerifier.Verify(Given, Good));
@@ -29,6 +40,11 @@ public class PlanVerifierTests
         { "a claim is one bar short", PlanRule.ClaimsWrong },
         { "a job starts before its order is released", PlanRule.StartsBeforeRelease },
         { "a job takes a minute less than its times say", PlanRule.DurationWrong },
+        { "a job counts a cycle too few", PlanRule.CyclesWrong },
+        { "a bundle is cut bar by bar", PlanRule.CyclesWrong },
+        { "a bundle is cut on a saw that clamps none", NestRule.BundleTooLarge },
+        { "a bundle is heavier than the bar feed carries", NestRule.BundleTooHeavy },
+        { "a bundle is wider than its saw takes as the bars lie", PlanRule.BundleDoesNotLieSo },
         { "an order is said to be finished an hour early", PlanRule.FinishWrong },
         { "an order's lateness is hidden", PlanRule.FinishWrong },
         { "a line's material is a cent short", PlanRule.CostDoesNotAddUp },
@@ -60,6 +76,11 @@ public class PlanVerifierTests
         "a claim is one bar short" => (Given, Good with { Claims = [Good.Claims[0] with { Quantity = Good.Claims[0].Quantity - 1 }, .. Good.Claims.Skip(1)] }),
         "a job starts before its order is released" => (Given with { Orders = Given.Orders.Select(order => order with { Release = Start.AddDays(1) }).ToList() }, Good),
         "a job takes a minute less than its times say" => (Given, WithJob(job => job with { Time = job.Time with { Cut = job.Time.Cut + 60 } })),
+        "a job counts a cycle too few" => (Given, WithJob(job => job with { Time = job.Time with { Clamp = job.Time.Clamp - 4, Index = job.Time.Index + 4 } })),
+        "a bundle is cut bar by bar" => (Bundling, Bundled with { Layouts = Bundled.Layouts.Select(layout => layout with { Layout = layout.Layout with { Bundle = CutBundle.Single } }).ToList() }),
+        "a bundle is cut on a saw that clamps none" => (Bundling with { Saws = Bundling.Saws.Select(saw => saw with { Saw = saw.Saw with { Bundle = null } }).ToList() }, Bundled),
+        "a bundle is heavier than the bar feed carries" => (Bundling with { Saws = Bundling.Saws.Select(saw => saw with { Saw = saw.Saw with { LoadLimit = new(100m) } }).ToList() }, Bundled),
+        "a bundle is wider than its saw takes as the bars lie" => (Bundling with { Saws = Bundling.Saws.Select(saw => saw with { Saw = saw.Saw with { Bundle = saw.Saw.Bundle! with { LargestWidth = Mm(149) } } }).ToList() }, Bundled),
         "an order is said to be finished an hour early" => (Given, WithOrder(order => order with { Finish = order.Finish - 3600 })),
         "an order's lateness is hidden" => (Given with { Orders = Overdue }, Good with { Orders = Good.Orders.Select((order, i) => order with { Order = Overdue[i] }).ToList() }),
         "a line's material is a cent short" => (Given, WithLine(line => line with { Cost = line.Cost with { Material = line.Cost.Material - new Money(0.01m) } })),

@@ -9,7 +9,7 @@ internal static class NestText
     public static string Of(Nest nest)
     {
         var layouts = nest.Layouts.Select(layout =>
-            $"{layout.Repeat} x {layout.Stock.StockId}: trim {layout.Trim}, {string.Join(", ", layout.Cuts)}, kerf {layout.KerfTotal}, {layout.Remainder}");
+            $"{layout.Repeat} x {layout.Stock.StockId}, {layout.Bundle.Wide} wide, {layout.Bundle.High} high: trim {layout.Trim}, {string.Join(", ", layout.Cuts)}, kerf {layout.KerfTotal}, {layout.Remainder}");
         return string.Join('\n', [.. layouts, .. nest.Unplaced.Select(row => row.ToString()),
             string.Create(CultureInfo.InvariantCulture, $"{nest.ValueMicros} >= {nest.BoundMicros}, {nest.StoppedBy}")]);
     }

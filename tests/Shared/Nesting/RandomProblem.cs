@@ -44,6 +44,7 @@ internal static class RandomProblem
                 LoadLimit = random.Next(4) == 0 ? new(100) : null,
                 Capacity = random.Next(2) == 0 ? new(Mm(300), Mm(280), Mm(220)) : null,
                 MiterRange = new(Angle.FromDegrees(45), Angle.FromDegrees(30)),
+                Bundle = seed % 3 == 0 ? null : new(seed % 5 + 1, seed % 2 + 1) { HoldDown = seed % 4 != 1, LargestWidth = seed % 7 == 0 ? Mm(450) : null },
             },
             Remnants = random.Next(2) == 0 ? RandomRemnants(random, withHandling) : null,
             CostPerCutMicros = withHandling ? random.Next(0, 3) * 1_500_000L : 0,

@@ -8,7 +8,7 @@ namespace SawEngine.Api.Features.CuttingData;
 public sealed record CutFactorJson
 {
     /// <summary>What causes it.</summary>
-    [KnownValues("width_of_cut", "carbon_steel_teeth", "carbide_teeth", "dry", "saw_speed_range", "rate_factor", "power")]
+    [KnownValues("width_of_cut", "carbon_steel_teeth", "carbide_teeth", "dry", "saw_speed_range", "bundle", "rate_factor", "power")]
     public required string Name { get; init; }
 
     /// <summary>The factor.</summary>

@@ -16,7 +16,8 @@ public sealed record CutNotPossibleJson
 
     /// <summary>Why, for a program.</summary>
     [KnownValues(
-        SawFit.Capacity, SawFit.MiterRange, SawFit.MiterPlane, SawFit.CompoundMiter, ObstacleCodes.NoBlade, ObstacleCodes.TooFewTeeth,
+        SawFit.Capacity, SawFit.MiterRange, SawFit.MiterPlane, SawFit.CompoundMiter, BundleFit.TooManyBars, BundleFit.SectionNotBundled, BundleFit.NoHoldDown,
+        BundleFit.TooLarge, ObstacleCodes.NoBlade, ObstacleCodes.TooFewTeeth,
         ObstacleCodes.BladeNotOnSaw, ObstacleCodes.NotEnoughPower, ObstacleCodes.TakesTooLong, ObstacleCodes.NoMaterial, UnscheduledReason.CutExceedsBladeLife)]
     public required string Reason { get; init; }
 

@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Features.ReferenceData;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 using SawEngine.Core.CuttingData;
@@ -25,6 +26,9 @@ public sealed record CutResultJson
 
     /// <summary>Designation of the grade.</summary>
     public required string Grade { get; init; }
+
+    /// <summary>Bars that are cut together, to which area and times belong; absent for one.</summary>
+    public CutBundleJson? Bundle { get; init; }
 
     /// <summary>Its blade.</summary>
     public required string BladeId { get; init; }

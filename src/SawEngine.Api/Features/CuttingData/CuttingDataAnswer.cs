@@ -55,8 +55,10 @@ internal sealed class CuttingDataAnswer
     private CutComparison Compare(WantedCutJson cut)
     {
         var saws = _saws.Select(mapped => mapped.Saw).Where(saw => cut.SawIds?.Contains(saw.SawId, StringComparer.Ordinal) ?? true);
-        return CutComparison.Of(_materials.Section(cut.Section)!, _materials.Grade(cut.Grade)!, cut.Face.ToEndCut(), saws, cut.BladeId);
+        return CutComparison.Of(_materials.Section(cut.Section)!, _materials.Grade(cut.Grade)!, cut.Face.ToEndCut(), saws, cut.BladeId, BundleOf(cut));
     }
+
+    private static CutBundle BundleOf(WantedCutJson cut) => cut.Bundle is { } bundle ? CutBundle.Full(bundle.Wide, bundle.High) : CutBundle.Single;
 
     private IEnumerable<Grade> GradesOf(List<ComparedCut> compared) => compared
         .Where(cut => cut.Comparison.Possible.Count > 0)
@@ -77,6 +79,7 @@ internal sealed class CuttingDataAnswer
             Rank = rank,
             Section = _materials.Section(wanted.Section)!.Designation,
             Grade = _materials.Grade(wanted.Grade)!.Designation,
+            Bundle = CutBundleJson.Of(BundleOf(wanted)),
             BladeId = blade.BladeId,
             TeethPerInch = TeethPerInch(blade),
             Kerf = _scale.Write(blade.Kerf),

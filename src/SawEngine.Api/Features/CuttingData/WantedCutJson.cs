@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Wire;
 
 namespace SawEngine.Api.Features.CuttingData;
@@ -21,6 +22,9 @@ public sealed record WantedCutJson
 
     /// <summary>The face that the cut makes.</summary>
     public EndCutJson Face { get; init; } = new();
+
+    /// <summary>Bars that are cut together; one where absent.</summary>
+    public CutBundleJson? Bundle { get; init; }
 
     /// <summary>Saws to compare, each once; all of the shop where absent.</summary>
     [MinLength(1), MaxLength(PlanLimits.Saws)]

@@ -1,6 +1,7 @@
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Api.Features.NestEvaluations;
@@ -16,7 +17,7 @@ internal sealed record EditedLayout(EditedLayoutJson Json, bool IsKnown, BarLayo
     /// Books cuts as they lie: the remainder is what is left behind the last one and its kerf, the trim ends before the first one, and all else is kerf. So nothing
     /// is wrong but the positions, which kerf below zero shows where pieces overlap.
     /// </summary>
-    public static BarLayout Book(StockItem stock, int repeat, IReadOnlyList<Cut> cuts, IEnumerable<OrderLine> lines, CutRules rules, LayoutCost cost)
+    public static BarLayout Book(StockItem stock, int repeat, CutBundle bundle, IReadOnlyList<Cut> cuts, IEnumerable<OrderLine> lines, CutRules rules, LayoutCost cost)
     {
         var trim = cuts.Count > 0 ? Length.Max(Length.Min(LayoutPositions.Lead(stock, EndCut.Square, rules), cuts[0].Start), Length.Zero) : Length.Zero;
         var left = cuts.Count > 0 ? stock.Length - cuts[^1].End - cuts[^1].EndCut.KerfAlongBar(rules.Kerf) : stock.Length;
@@ -24,6 +25,7 @@ internal sealed record EditedLayout(EditedLayoutJson Json, bool IsKnown, BarLayo
         {
             Stock = stock,
             Repeat = repeat,
+            Bundle = bundle,
             Cuts = cuts,
             Trim = trim,
             TransferCostMicros = LayoutCost.TransferMicros(stock, lines),

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 
@@ -30,6 +31,13 @@ public sealed record EditedLayoutJson
     /// <summary>How many bars are cut alike.</summary>
     [Range(1, Limits.StockQuantity)]
     public int Repeat { get; init; } = 1;
+
+    /// <summary>How many of them are clamped and cut together; one by one where absent.</summary>
+    public CutBundleJson? Bundle { get; init; }
+
+    /// <summary>How many times the cuts are made. It follows from repeat and bundle and counts for nothing.</summary>
+    [Range(1, Limits.StockQuantity)]
+    public int? Cycles { get; init; }
 
     /// <summary>The melt of the stock.</summary>
     [MinLength(1), MaxLength(Limits.IdLength)]

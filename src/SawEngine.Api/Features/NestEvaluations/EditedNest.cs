@@ -5,6 +5,7 @@ using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Api.Features.NestEvaluations;
@@ -51,7 +52,7 @@ internal sealed class EditedNest
     public long ValueMicros => Known.Sum(_cost.Micros);
 
     /// <summary>The layout of some cuts alone, booked for itself.</summary>
-    public BarLayout Part(BarLayout layout, IReadOnlyList<Cut> cuts) => Book(layout.Stock, layout.Repeat, cuts);
+    public BarLayout Part(BarLayout layout, IReadOnlyList<Cut> cuts) => Book(layout.Stock, layout.Repeat, layout.Bundle, cuts);
 
     /// <summary>The layouts as the request would state them with all positions.</summary>
     public IReadOnlyList<EditedLayoutJson> WithPositions() =>
@@ -65,11 +66,13 @@ internal sealed class EditedNest
     private BarLayout Booked(EditedLayoutJson json)
     {
         var stock = _stock.GetValueOrDefault(json.StockId) ?? new() { StockId = json.StockId, Kind = StockKind.Bar, Length = Length.Zero, CostMicros = 0 };
-        return Book(stock, json.Repeat, Cuts(json, stock));
+        // The top row of a bundle may be short.
+        var bundle = json.Bundle is { } stated ? new CutBundle(stated.Wide, stated.High, Math.Min(stated.Wide * stated.High, json.Repeat)) : CutBundle.Single;
+        return Book(stock, json.Repeat, bundle, Cuts(json, stock));
     }
 
-    private BarLayout Book(StockItem stock, int repeat, IReadOnlyList<Cut> cuts) =>
-        EditedLayout.Book(stock, repeat, cuts, cuts.Select(cut => _lines.GetValueOrDefault(cut.Piece.LineId)).OfType<OrderLine>(), Problem.Rules, _cost);
+    private BarLayout Book(StockItem stock, int repeat, CutBundle bundle, IReadOnlyList<Cut> cuts) =>
+        EditedLayout.Book(stock, repeat, bundle, cuts, cuts.Select(cut => _lines.GetValueOrDefault(cut.Piece.LineId)).OfType<OrderLine>(), Problem.Rules, _cost);
 
     /// <summary>The layouts with no more remnants of each material than may be left.</summary>
     private BarLayout[] Limited(BarLayout[] booked, NestEvaluationRequest request)

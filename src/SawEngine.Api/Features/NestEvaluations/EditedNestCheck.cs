@@ -89,6 +89,8 @@ internal sealed class EditedNestCheck(EditedNest nest, EditedMaterials materials
     {
         NestRule.UnknownStock => "stockId",
         NestRule.EmptyLayout => "cuts",
+        NestRule.BundleSize or NestRule.BundleTooLarge or NestRule.BundleTooHeavy or NestRule.BundleHoldDown or NestRule.BundleSection or NestRule.BundleMiter or NestRule.BundleHeats
+            when layout.Bundle is not null => "bundle",
         NestRule.Trim when layout.TrimLength is not null => "trimLength",
         NestRule.RemainderLength or NestRule.RemainderKind or NestRule.RemainderValueHigh or NestRule.RemainderValueLow or NestRule.TooManyRemnants
             when layout.Remainder is not null => "remainder",

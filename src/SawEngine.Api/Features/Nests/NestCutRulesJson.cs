@@ -1,3 +1,4 @@
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.Nests;
@@ -29,7 +30,10 @@ public sealed record NestCutRulesJson
     [LengthRange]
     public decimal ThinnestSlice { get; init; }
 
-    /// <summary>Cost of each pass of the blade, in the unit of the stock's cost.</summary>
+    /// <summary>The cut bundles that are clamped; bars are cut singly where absent.</summary>
+    public BundleCapacityJson? Bundle { get; init; }
+
+    /// <summary>Cost of each pass of the blade, through one bar or a cut bundle, in the unit of the stock's cost.</summary>
     [CostRange(100_000)]
     public decimal CostPerCut { get; init; }
 }

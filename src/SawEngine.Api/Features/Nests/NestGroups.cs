@@ -22,7 +22,7 @@ internal static class NestGroups
             .. request.Pieces.GroupBy(materials.Of)
                 .OrderBy(group => group.Key.Section, StringComparer.Ordinal)
                 .ThenBy(group => group.Key.Grade, StringComparer.Ordinal)
-                .Select(group => new NestGroup(group.Key, Problem(request, [.. group], [.. stock[group.Key]], Sections(group, materials, catalogs), materials))),
+                .Select(group => new NestGroup(group.Key, Problem(request, [.. group], [.. stock[group.Key]], Sections(request, group, materials, catalogs), materials))),
         ];
     }
 
@@ -30,7 +30,7 @@ internal static class NestGroups
     public static NestProblem Whole(NestRequest request, Catalogs catalogs)
     {
         var materials = new NestMaterials(request);
-        return Problem(request, request.Pieces, request.Stock, Sections(request.Pieces, materials, catalogs), materials);
+        return Problem(request, request.Pieces, request.Stock, Sections(request, request.Pieces, materials, catalogs), materials);
     }
 
     /// <summary>The section of all where only one is stated.</summary>
@@ -47,9 +47,9 @@ internal static class NestGroups
     /// <summary>The grade of all where only one is stated.</summary>
     public static string? OnlyGrade(NestRequest request) => Stated(request, p => p.Grade, s => s.Grade) is [var only] ? only : null;
 
-    /// <summary>Only miters need the size of the section; else sections are compared by their names alone.</summary>
-    private static Dictionary<string, Section?> Sections(IEnumerable<PieceJson> pieces, NestMaterials materials, Catalogs catalogs) =>
-        pieces.Where(IsMitered).Select(piece => materials.Of(piece).Section).OfType<string>().Distinct(StringComparer.Ordinal)
+    /// <summary>Only miters and cut bundles need the shape of the section; else sections are compared by their names alone.</summary>
+    private static Dictionary<string, Section?> Sections(NestRequest request, IEnumerable<PieceJson> pieces, NestMaterials materials, Catalogs catalogs) =>
+        pieces.Where(piece => request.Cut.Bundle is not null || IsMitered(piece)).Select(piece => materials.Of(piece).Section).OfType<string>().Distinct(StringComparer.Ordinal)
             .ToDictionary(name => name, catalogs.FindSection, StringComparer.Ordinal);
 
     private static NestProblem Problem(
@@ -129,6 +129,7 @@ internal static class NestGroups
             ShortestPiece = scale.Read(cut.ShortestPiece),
             LongestPiece = scale.Read(cut.LongestPiece),
             ThinnestSlice = scale.Read(cut.ThinnestSlice),
+            Bundle = cut.Bundle.ToBundle(scale),
         };
     }
 }

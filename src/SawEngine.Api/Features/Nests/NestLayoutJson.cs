@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 
@@ -27,6 +28,13 @@ public sealed record NestLayoutJson
     [Range(1, Limits.StockQuantity)]
     public required int Repeat { get; init; }
 
+    /// <summary>How many of them are cut together; the last cycle takes what is left. Absent where they are cut singly.</summary>
+    public CutBundleJson? Bundle { get; init; }
+
+    /// <summary>How many times the cuts are made: `repeat` over the bars of a bundle, rounded up. Absent where bars are cut singly.</summary>
+    [Range(1, Limits.StockQuantity)]
+    public int? Cycles { get; init; }
+
     /// <summary>The melt, where known.</summary>
     public string? Heat { get; init; }
 
@@ -44,7 +52,7 @@ public sealed record NestLayoutJson
     [LengthRange]
     public required decimal KerfLength { get; init; }
 
-    /// <summary>Passes of the blade for each bar, a trim cut included.</summary>
+    /// <summary>Passes of the blade for each bar or cut bundle, a trim cut included.</summary>
     [Range(0, int.MaxValue)]
     public required int CutCount { get; init; }
 

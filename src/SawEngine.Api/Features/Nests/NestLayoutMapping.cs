@@ -1,4 +1,5 @@
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
@@ -21,6 +22,8 @@ internal sealed class NestLayoutMapping(LengthScale scale, bool isMoney, NestPro
         Section = material.Section,
         Grade = material.Grade,
         Repeat = layout.Repeat,
+        Bundle = CutBundleJson.Of(layout.Bundle),
+        Cycles = layout.Bundle.IsSingle ? null : layout.Cycles,
         Heat = layout.Stock.Heat,
         Owner = layout.Stock.Owner,
         Plant = layout.Stock.Plant,

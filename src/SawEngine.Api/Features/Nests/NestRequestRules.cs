@@ -35,6 +35,7 @@ public sealed class NestRequestRules : AbstractValidator<NestRequest>
         RuleFor(r => r.Cut.LongestPiece)
             .Must((r, longest) => longest is null || r.Cut.ShortestPiece <= longest)
             .WithFault(FaultCode.MinAboveMax, "The `longestPiece` is shorter than the `shortestPiece`.");
+        RuleFor(r => r.Cut.Bundle!).SetValidator(new BundleCapacityRules()).When(r => r.Cut.Bundle is not null);
         RuleFor(r => r.Remnants!).SetValidator(new RemnantRulesRules()).When(r => r.Remnants is not null);
         RuleFor(r => r).Custom(SectionsAndGrades);
         RuleFor(r => r).Custom((request, context) => MiteredSections(request, context, catalogs));

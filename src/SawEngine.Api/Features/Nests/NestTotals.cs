@@ -25,7 +25,7 @@ internal sealed class NestTotals
     public NestTotalsJson Write() => new()
     {
         BarsUsed = _layouts.Sum(l => l.Layout.Repeat),
-        CutCount = _layouts.Sum(l => CutCount.Of(l.Layout, _kerf) * l.Layout.Repeat),
+        CutCount = _layouts.Sum(l => CutCount.Of(l.Layout, _kerf) * l.Layout.Cycles),
         MostOpenLines = OpenLines.Most([.. _layouts.Select(l => l.Layout)]),
         StockLength = Sum(l => l.Stock.Length),
         PieceLength = Sum(PieceLength),

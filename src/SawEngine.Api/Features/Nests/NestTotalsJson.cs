@@ -11,7 +11,7 @@ public sealed record NestTotalsJson
     [Range(0, Limits.TotalQuantity)]
     public required int BarsUsed { get; init; }
 
-    /// <summary>Passes of the blade.</summary>
+    /// <summary>Passes of the blade, one for all bars of a cut bundle.</summary>
     [Range(0, int.MaxValue)]
     public required int CutCount { get; init; }
 

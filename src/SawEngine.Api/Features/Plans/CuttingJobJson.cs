@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Features.Shop;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -27,6 +28,9 @@ public sealed record CuttingJobJson
 
     /// <summary>Its blade.</summary>
     public required string BladeId { get; init; }
+
+    /// <summary>The largest cut bundle in it, to which `cutting` belongs; absent where all bars are cut singly.</summary>
+    public CutBundleJson? Bundle { get; init; }
 
     /// <summary>Set-up parts before it, and changes of worn blades in it, by start.</summary>
     public required IReadOnlyList<SetUpJson> SetUps { get; init; }

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 
@@ -27,6 +28,13 @@ public sealed record LayoutJson
     /// <summary>How many bars are cut alike.</summary>
     [Range(1, Limits.StockQuantity)]
     public required int Repeat { get; init; }
+
+    /// <summary>How many of them are cut together; the last cycle takes what is left. Absent where they are cut singly.</summary>
+    public CutBundleJson? Bundle { get; init; }
+
+    /// <summary>How many times the cuts are made: `repeat` over the bars of a bundle, rounded up. Absent where bars are cut singly.</summary>
+    [Range(1, Limits.StockQuantity)]
+    public int? Cycles { get; init; }
 
     /// <summary>The melt, where known.</summary>
     public string? Heat { get; init; }

@@ -1,4 +1,5 @@
 using SawEngine.Api.Features.Orders;
+using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
@@ -93,6 +94,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         QuarterTurns = job.Lay.QuarterTurns,
         Grade = job.Grade,
         BladeId = job.BladeId,
+        Bundle = CutBundleJson.Of(job.Bundle),
         SetUps = job.Scheduled.ToSetUps(mapping.Clock),
         Start = mapping.Clock.At(job.Scheduled.Start),
         Finish = mapping.Clock.At(job.Scheduled.Finish),
@@ -126,6 +128,8 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         StockId = layout.Layout.Stock.StockId,
         SawIds = layout.SawIds,
         Repeat = layout.Layout.Repeat,
+        Bundle = CutBundleJson.Of(layout.Layout.Bundle),
+        Cycles = layout.Layout.Bundle.IsSingle ? null : layout.Layout.Cycles,
         Heat = layout.Layout.Stock.Heat,
         Certificate = layout.Layout.Stock.Certificate.ToJson() is { } certificate ? WireEnum.Text(certificate) : null,
         Owner = layout.Layout.Stock.Owner,

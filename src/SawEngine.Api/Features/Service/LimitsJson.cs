@@ -46,6 +46,8 @@ public sealed record LimitsJson
         RemnantClasses = Wire.Limits.RemnantClasses,
         ReservedFor = Wire.Limits.ReservedFor,
         Zones = Wire.Limits.Zones,
+        BundleWide = Wire.Limits.BundleWide,
+        BundleHigh = Wire.Limits.BundleHigh,
         Length = Wire.Limits.Length,
         Cost = Wire.Limits.Cost,
         Seconds = Wire.Limits.Seconds,
@@ -215,6 +217,14 @@ public sealed record LimitsJson
     /// <summary>Most zones of a bar.</summary>
     [Range(1, 100_000_000)]
     public required int Zones { get; init; }
+
+    /// <summary>Most bars side by side in a cut bundle.</summary>
+    [Range(1, 100_000_000)]
+    public required int BundleWide { get; init; }
+
+    /// <summary>Most bars on top of one another in a cut bundle.</summary>
+    [Range(1, 100_000_000)]
+    public required int BundleHigh { get; init; }
 
     /// <summary>Longest length, in either length unit.</summary>
     [Range(1, 100_000_000)]

@@ -19,6 +19,9 @@ public sealed record SawJson
     /// <summary>How far it swivels; it cuts square only where absent.</summary>
     public MiterRangeJson? MiterRange { get; init; }
 
+    /// <summary>The cut bundles that it clamps; it cuts single bars only where absent.</summary>
+    public BundleCapacityJson? Bundle { get; init; }
+
     /// <summary>Blade speeds.</summary>
     public BladeSpeedRangeJson? BladeSpeedMPerMin { get; init; }
 
@@ -46,7 +49,7 @@ public sealed record SawJson
     [LengthRange(ShortestStroke, Limits.Length)]
     public decimal? BarFeedStroke { get; init; }
 
-    /// <summary>Heaviest bar that the bar feed carries in kg.</summary>
+    /// <summary>Heaviest bar or cut bundle that the bar feed carries in kg.</summary>
     [Range(1, 1000000)]
     public decimal? LoadLimitKg { get; init; }
 

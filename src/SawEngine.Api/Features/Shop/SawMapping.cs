@@ -22,6 +22,7 @@ public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
             SawId = saw.SawId,
             Capacity = capacity,
             MiterRange = saw.MiterRange is { } range ? new(Angle.FromDegrees(range.Left), Angle.FromDegrees(range.Right)) : null,
+            Bundle = saw.Bundle.ToBundle(scale),
             SlowestBladeSpeed = Or(speeds is null ? null : new Speed(speeds.Min), defaults.SlowestBladeSpeed, "bladeSpeedMPerMin.min"),
             FastestBladeSpeed = Or(speeds is null ? null : new Speed(speeds.Max), defaults.FastestBladeSpeed, "bladeSpeedMPerMin.max"),
             BaseBladeSpeed = saw.BaseBladeSpeedMPerMin is { } baseSpeed ? new(baseSpeed) : null,

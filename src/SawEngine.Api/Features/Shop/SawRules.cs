@@ -15,6 +15,7 @@ public sealed class SawRules : AbstractValidator<SawJson>
         RuleFor(saw => saw.LongestPiece)
             .Must((saw, longest) => longest is null || saw.ShortestPiece <= longest)
             .WithFault(FaultCode.MinAboveMax, "The `longestPiece` is shorter than the `shortestPiece`.");
+        RuleFor(saw => saw.Bundle!).SetValidator(new BundleCapacityRules()).When(saw => saw.Bundle is not null);
         RuleFor(saw => saw.BladeIds).Custom((listed, context) =>
         {
             var ids = listed ?? [];

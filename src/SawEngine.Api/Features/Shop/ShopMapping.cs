@@ -30,6 +30,14 @@ public static class ShopMapping
     public static SawCapacity ToCapacity(this SawCapacityJson capacity, LengthScale scale) =>
         new(scale.Read(capacity.Round), scale.Read(capacity.Width), scale.Read(capacity.Height));
 
+    /// <summary>The cut bundles that are clamped; null where bars are cut singly.</summary>
+    public static BundleCapacity? ToBundle(this BundleCapacityJson? bundle, LengthScale scale) => bundle is null ? null : new(bundle.MostWide, bundle.MostHigh)
+    {
+        LargestWidth = scale.Read(bundle.LargestWidth),
+        LargestHeight = scale.Read(bundle.LargestHeight),
+        HoldDown = bundle.HoldDown ?? bundle.MostHigh > 1,
+    };
+
     /// <summary>The rates.</summary>
     public static ShopRates ToRates(this RatesJson rates) => new(new(rates.LaborCostPerHour), new(rates.HandlingCostPerBar), new(rates.ScrapValuePerKg));
 

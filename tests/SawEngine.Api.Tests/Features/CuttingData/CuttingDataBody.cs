@@ -13,7 +13,7 @@ internal static class CuttingDataBody
           "saws": [
             {
               "sawId": "swivel", "capacity": {"round": 410, "width": 460, "height": 410}, "miterRange": {"left": 45, "right": 60},
-              "bladeSpeedMPerMin": {"min": 5, "max": 200}, "motorPowerKw": 20, "tail": 120, "bladeIds": ["2/3", "3/4", "5/8"], "calendarId": "early"
+              "bladeSpeedMPerMin": {"min": 5, "max": 200}, "motorPowerKw": 20, "tail": 120, "bundle": {"mostWide": 4, "mostHigh": 2}, "bladeIds": ["2/3", "3/4", "5/8"], "calendarId": "early"
             },
             {"sawId": "square", "capacity": {"round": 260, "width": 280, "height": 260}, "tail": 80, "calendarId": "early"}
           ],
@@ -37,7 +37,7 @@ internal static class CuttingDataBody
     {
         var request = OfCuts("""
             {"cutId": "b", "section": "IPE 200", "grade": "S355J2", "face": {"heightAngle": 0, "widthAngle": 30}, "sawIds": ["swivel", "square"], "quantity": 12, "attributes": {"mark": "B7"}},
-            {"cutId": "a", "section": "my flat", "grade": "my steel", "bladeId": "5/8"}
+            {"cutId": "a", "section": "my flat", "grade": "my steel", "bladeId": "5/8", "bundle": {"wide": 2, "high": 2}}
             """);
         request["schemaVersion"] = "1.0";
         request["lengthUnit"] = "mm";

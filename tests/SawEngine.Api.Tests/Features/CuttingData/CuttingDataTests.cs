@@ -51,6 +51,40 @@ public sealed class CuttingDataTests(ServiceHost host)
     }
 
     /// <summary>
+    /// By hand: eight squares of 20 mm, four wide, are 80 mm of cut, so 1.10 - 0.10 x (80/25.4 - 1.25)/2.75 = 1.0309 of the speed at 102 mm (Machinery's Handbook,
+    /// 31st ed., p. 1245); 45 cm2/min x 1.0309 x 0.8 = 37.11 cm2/min, and 32 cm2 take 51.73 s.
+    /// </summary>
+    [Fact]
+    public async Task Bundle_is_cut_by_its_area_and_width()
+    {
+        var request = Of("Square 20", "mine", """, "bladeId": "3/4", "sawIds": ["swivel"], "bundle": {"wide": 4, "high": 2}""");
+        request["grades"] = JsonNode.Parse("""[{"gradeId": "mine", "densityKgPerM3": 7850, "likeGrade": "1045", "bladeSpeedMPerMin": 80, "cuttingRateCm2PerMin": 45}]""");
+
+        var answer = await host.Post(Url, request.ToJsonString(), 200);
+        var result = Only(answer);
+
+        Assert.Equal("""{"wide":4,"high":2}""", result["bundle"]!.ToJsonString());
+        Assert.Equal(3200m, (decimal)result["areaMm2"]!);
+        Assert.Equal(51.8m, (decimal)result["secondsPerCut"]!);
+        Assert.Equal(["width_of_cut 1.0309", "bundle 0.8"], result["factors"]!.AsArray().Select(factor => $"{factor!["name"]} {factor["value"]}"));
+        Assert.Contains("cut_bundle", answer["cautions"]!.AsArray().Select(caution => (string?)caution!["code"]));
+    }
+
+    [Theory]
+    [InlineData("Square 20", "swivel", 5, 1, "bundle_exceeds_saw")]
+    [InlineData("Square 20", "square", 2, 1, "bundle_exceeds_saw")]
+    [InlineData("Square 120", "swivel", 4, 1, "bundle_exceeds_capacity")]
+    [InlineData("Round 50", "swivel", 2, 2, "section_not_bundled")]
+    [InlineData("L 80x80x8", "swivel", 2, 1, "section_not_bundled")]
+    public async Task Bundle_that_a_saw_does_not_take_says_why(string section, string saw, int wide, int high, string code)
+    {
+        var answer = await host.Post(Url, Of(section, "1045", $$""", "sawIds": ["{{saw}}"], "bundle": {"wide": {{wide}}, "high": {{high}} }""").ToJsonString(), 200);
+
+        Assert.Equal("none", (string?)answer["status"]);
+        Assert.Equal(code, (string?)Assert.Single(answer["notPossible"]!.AsArray())!["reason"]);
+    }
+
+    /// <summary>
     /// Definition of teeth per inch: 100 mm square, 3/4 teeth per inch: 11.811, 13.78 and 15.748 teeth. Power: plain carbon steel at 180 to 200 HB takes
     /// 2.24 kW per cm3/s (Machinery's Handbook, 31st ed., p. 1147, table 1b, there printed to two digits), twice for thin chips, 1.2 for wear (from memory), over the drive's 0.75.
     /// </summary>

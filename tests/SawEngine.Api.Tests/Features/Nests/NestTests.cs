@@ -524,6 +524,41 @@ public sealed class NestTests(ServiceHost host)
         Assert.NotEqual(plain, other);
     }
 
+    /// <summary>
+    /// 6000 - 4 x 1481.6 = 73.6 with a tail of 60: four pieces a bar, 15 bars, four passes. Four wide and two high they are cut in two cycles: 15 x 50 + 2 x 4 x 2 = 766.
+    /// Singly they cost 15 x (50 + 4 x 2) = 870.
+    /// </summary>
+    [Theory]
+    [InlineData("Square 50", """{"mostWide":4,"mostHigh":2}""", 4, 2, 2, 766)]
+    [InlineData("SHS 50x50x3 EN 10219", """{"mostWide":4}""", 4, 1, 4, 782)]
+    [InlineData("Round 50", """{"mostWide":4,"mostHigh":2}""", 4, 1, 4, 782)]
+    [InlineData("Round 50", """{"mostWide":4}""", 1, 1, 15, 870)]
+    [InlineData("L 80x80x8", """{"mostWide":4,"mostHigh":2}""", 1, 1, 15, 870)]
+    [InlineData("Square 50", """{"mostWide":4,"mostHigh":2,"largestWidth":120,"largestHeight":60}""", 2, 1, 8, 814)]
+    [InlineData("Any name", """{"mostWide":4,"mostHigh":2}""", 4, 2, 2, 766)]
+    public async Task Bars_are_cut_together_and_each_pass_is_paid_once(string section, string bundle, int wide, int high, int cycles, decimal value)
+    {
+        var answer = await host.Post(
+            Path,
+            $$"""
+            {"pieces":[{"pieceId":"p","section":"{{section}}","length":1480,"quantity":60}],"stock":[{"stockId":"s","kind":"bar","length":6000,"quantity":30,"cost":50}],
+             "cut":{"kerf":1.6,"tail":60,"costPerCut":2,"bundle":{{bundle}} } }
+            """,
+            200);
+
+        var layout = Assert.Single(answer["layouts"]!.AsArray())!;
+        Assert.Equal(15, (int)layout["repeat"]!);
+        Assert.Equal(value, (decimal)answer["objective"]!["value"]!);
+        Assert.Equal(4 * cycles, (int)answer["totals"]!["cutCount"]!);
+        if (wide * high == 1)
+        {
+            Assert.False(layout.AsObject().ContainsKey("bundle") || layout.AsObject().ContainsKey("cycles"));
+            return;
+        }
+        AssertJson($$"""{"wide":{{wide}},"high":{{high}}}""", layout["bundle"]);
+        Assert.Equal(cycles, (int)layout["cycles"]!);
+    }
+
     [Fact]
     public async Task Totals_add_up_to_the_stock_exactly()
     {

@@ -29,6 +29,7 @@ internal static class PlanExample
             "saws": [
               {
                 "sawId": "saw-2", "capacity": {"round": 410, "width": 460, "height": 410}, "miterRange": {"left": 45, "right": 60}, "bladeSpeedMPerMin": {"min": 18, "max": 120},
+                "bundle": {"mostWide": 4, "mostHigh": 2, "largestWidth": 300, "largestHeight": 150, "holdDown": true},
                 "baseBladeSpeedMPerMin": 40, "wheelDiameter": 450, "motorPowerKw": 4, "driveEfficiency": 0.8, "fastestBladeFeedMmPerMin": 900, "barFeedStroke": 3000, "loadLimitKg": 4000,
                 "tail": 120, "shortestPiece": 10, "longestPiece": 9000, "thinnestSlice": 5, "bladeIds": ["34x1.1-5/8", "34x1.1-4/6"], "mountedBladeId": "34x1.1-5/8", "calendarId": "early",
                 "downtimes": [{"start": "2026-12-01T10:00:00+01:00", "end": "2026-12-01T12:00:00+01:00", "reason": "guides"}],
