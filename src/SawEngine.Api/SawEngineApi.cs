@@ -1,5 +1,6 @@
 using SawEngine.Api.Features.CuttingData;
 using SawEngine.Api.Features.Estimates;
+using SawEngine.Api.Features.NestEvaluations;
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Features.ReferenceData;
@@ -25,6 +26,7 @@ public static partial class SawEngineApi
         new PlanOperation(nester, new DispatchScheduler()),
         new EstimateOperation(nester, new DispatchScheduler()),
         new NestOperation(nester, Catalogs.Standard),
+        new NestEvaluationOperation(nester, Catalogs.Standard),
         new ScheduleOperation(new DispatchScheduler()),
         new CuttingDataOperation(),
     ];

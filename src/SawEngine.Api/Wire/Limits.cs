@@ -24,6 +24,9 @@ public static class Limits
     /// <summary>Most faults reported in one answer.</summary>
     public const int FaultsReported = 100;
 
+    /// <summary>Broken rules listed in one evaluation of a nest; all are counted.</summary>
+    public const int ViolationsReported = 1000;
+
     /// <summary>Most pieces or order lines in a request.</summary>
     public const int Lines = 2_000;
 

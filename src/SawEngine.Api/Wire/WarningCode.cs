@@ -8,6 +8,7 @@ public static class WarningCode
     public const string AmbiguousGrade = "ambiguous_grade";
     public const string JobOverdue = "job_overdue";
     public const string NominalLengthNotPlanned = "nominal_length_not_planned";
+    public const string OpenLinesLimitExceeded = OpenLines.LimitExceeded;
     public const string RemnantLimitReached = RemnantLimit.Reached;
     public const string TrimNotUsed = "trim_not_used";
 }

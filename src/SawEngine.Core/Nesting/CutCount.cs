@@ -1,4 +1,5 @@
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Sections;
 
 namespace SawEngine.Core.Nesting;
 
@@ -12,10 +13,12 @@ public static class CutCount
     /// <summary>The passes for one bar of a layout.</summary>
     public static int Of(BarLayout layout, Length kerf)
     {
+        if (layout.Cuts.Count == 0)
+            return 0;
         var (first, last) = (layout.Cuts[0], layout.Cuts[^1]);
         var count = Before(first.Start, !first.StartCut.IsSquare) + Behind(layout.Stock.Length - last.End, !last.EndCut.IsSquare);
         for (var i = 1; i < layout.Cuts.Count; i++)
-            count += Between(layout.Cuts[i - 1], layout.Cuts[i], kerf);
+            count += Between(layout.Cuts[i - 1], layout.Cuts[i], layout.Stock.Section, kerf);
         return count;
     }
 
@@ -25,6 +28,9 @@ public static class CutCount
     /// <summary>Passes behind a last piece that ends at a distance from the bar's end.</summary>
     public static int Behind(Length toEnd, bool isMitered) => toEnd > Length.Zero || isMitered ? 1 : 0;
 
-    private static int Between(Cut before, Cut after, Length kerf) =>
-        before.EndCut == after.StartCut && after.Start - before.End <= before.EndCut.KerfAlongBar(kerf) ? 1 : 2;
+    private static int Between(Cut before, Cut after, Section? section, Length kerf)
+    {
+        var (face, extent) = (before.EndCut, section is null ? Length.Zero : before.EndCut.ExtentAlongBar(section));
+        return face == after.StartCut && after.Start - before.End <= face.KerfAlongBar(kerf) - extent ? 1 : 2;
+    }
 }

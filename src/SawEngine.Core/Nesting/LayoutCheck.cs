@@ -173,7 +173,7 @@ internal sealed class LayoutCheck(
     /// <summary>Between two planes the distance along the bar is least, and most, at a corner of the section.</summary>
     private void CheckMiters(StockItem stock, Cut before, Cut after, string where)
     {
-        var apart = stock.Section is { } section ? Distances(section, before, after) : [(double)((decimal)after.Start.Nanometers - before.End.Nanometers)];
+        var apart = Apart(stock.Section, before, after);
         var (least, most) = (apart.Min(), apart.Max());
         var (kerf, nextKerf) = (FaceTrigonometry.AlongBar(before.EndCut, _rules.Kerf), FaceTrigonometry.AlongBar(after.StartCut, _rules.Kerf));
         if (most - least <= Noise && Math.Abs(kerf - nextKerf) <= Noise)
@@ -183,6 +183,9 @@ internal sealed class LayoutCheck(
         else
             CheckSlice(least - kerf - nextKerf, where);
     }
+
+    private static double[] Apart(Section? section, Cut before, Cut after) =>
+        section is null ? [(double)((decimal)after.Start.Nanometers - before.End.Nanometers)] : Distances(section, before, after);
 
     /// <summary>How far the next piece's face lies behind the face of the piece before it, at each corner.</summary>
     private static double[] Distances(Section section, Cut before, Cut after)
@@ -299,7 +302,7 @@ internal sealed class LayoutCheck(
     {
         var cuts = layout.Cuts;
         var shared = cuts.Zip(cuts.Skip(1)).Count(pair => pair.First.EndCut == pair.Second.StartCut
-            && (double)pair.Second.Start.Nanometers - pair.First.End.Nanometers <= FaceTrigonometry.AlongBar(pair.First.EndCut, kerf) + (pair.First.EndCut.IsSquare ? 0 : GridStep + Noise));
+            && Apart(layout.Stock.Section, pair.First, pair.Second).Min() <= FaceTrigonometry.AlongBar(pair.First.EndCut, kerf) + (pair.First.EndCut.IsSquare ? 0 : 2 * GridStep + Noise));
         var ownEnds = cuts.Count == 0 ? 0
             : (cuts[0].StartCut.IsSquare && cuts[0].Start.Nanometers <= 0 ? 1 : 0) + (cuts[^1].EndCut.IsSquare && cuts[^1].End >= layout.Stock.Length ? 1 : 0);
         return 2 * cuts.Count - shared - ownEnds;

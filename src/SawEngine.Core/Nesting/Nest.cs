@@ -3,7 +3,7 @@ namespace SawEngine.Core.Nesting;
 /// <summary>All layouts for a nesting problem.</summary>
 public sealed record Nest
 {
-    /// <summary>The layouts, by stock id, then in the order in which they were found; no two of one stock item are alike.</summary>
+    /// <summary>The layouts in the order in which they are cut, so that few order lines are open at once; no two of one stock item are alike.</summary>
     public required IReadOnlyList<BarLayout> Layouts { get; init; }
 
     /// <summary>What could not be placed, by line; one row a line.</summary>
@@ -17,6 +17,9 @@ public sealed record Nest
 
     /// <summary>What ended the search.</summary>
     public required StoppedBy StoppedBy { get; init; }
+
+    /// <summary>The greatest number of order lines open at once (see <see cref="OpenLines"/>).</summary>
+    public int MostOpenLines => OpenLines.Most(Layouts);
 
     /// <summary>Share of the value that is not proved: (value - bound) / value; 0 where the value is not positive.</summary>
     public decimal Gap => ValueMicros > 0 && BoundMicros < ValueMicros ? (ValueMicros - BoundMicros) / (decimal)ValueMicros : 0m;

@@ -1,36 +1,40 @@
 using SawEngine.Core;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
+using SawEngine.Solvers.Nesting.Afterwards;
 using SawEngine.Solvers.Nesting.Pricing;
 
 namespace SawEngine.Solvers.Nesting;
 
 /// <summary>
 /// Nests by column generation: the linear program over all layouts gives a bound that is a proof, and its layouts are rounded to whole bars and improved.
-/// Greedy rules come first, so that a canceled search has an answer.
+/// Greedy rules come first, so that a canceled search has an assembly.
 /// </summary>
 public sealed class ColumnNester : INester
 {
+    /// <summary>Whether layouts are merged and remnants gathered after the search, at no cost; else the nest is what was found.</summary>
+    public bool TakesFreeGains { get; init; } = true;
+
     /// <inheritdoc/>
     public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
     {
         var meter = new SearchMeter(cancellation);
         var cost = LayoutCost.Of(problem);
-        var greedy = GreedyNester.Best(problem, cancellation, out _);
-        var (layouts, placed) = LineAssignment.Of(problem, greedy.Model, greedy.Bars);
+        var greedy = GreedyNester.Best(problem, cancellation);
+        var placed = LineAssignment.Placed(greedy.Model, greedy.Bars);
         var model = greedy.Model.For(placed);
+        var assembly = new NestAssembly(problem, model, placed, AfterwardsEffort.Of(effort), cancellation);
         try
         {
-            var (bars, bound) = Search(model, greedy, cost, SearchEffort.Of(effort), meter);
-            if (bars.IsBetterThan(greedy))
-                (layouts, _) = LineAssignment.Of(problem, model, bars.Bars);
+            var (found, bound) = Search(model, greedy, cost, SearchEffort.Of(effort), meter);
             bound = model.IsRestricted ? Bound(problem, placed, SearchEffort.Of(effort), meter) : bound + cost.CostPerCutMicros * model.Pieces;
-            return GreedyNester.Answer(problem, layouts, placed, bound, meter.IsCanceled);
+            var bars = found.IsBetterThan(greedy) ? found.Bars : greedy.Bars;
+            return TakesFreeGains ? assembly.OfBest(bars, bound) : assembly.Of(bars, bound);
         }
         catch (OverflowException)
         {
             // Lengths and costs at the limits of what can be asked are beyond the numbers of the search: the greedy nest stands.
-            return GreedyNester.Answer(problem, layouts, placed, NestBound.Micros(problem, placed), meter.IsCanceled);
+            return assembly.Of(greedy.Bars, NestBound.Micros(problem, placed));
         }
     }
 

@@ -1,11 +1,12 @@
 using SawEngine.Core;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
+using SawEngine.Solvers.Nesting.Afterwards;
 
 namespace SawEngine.Solvers.Nesting;
 
 /// <summary>
-/// Nests by several greedy rules and keeps the best: the most pieces of each priority, the first before the others, then the least cost. Every effort is the same. The first rule always runs,
+/// Nests by several greedy rules and keeps the best: the most pieces of each priority, the first before the others, then the least cost. Every effort fills the same bars. The first rule always runs,
 /// so that a canceled search still has an answer.
 /// </summary>
 public sealed class GreedyNester : INester
@@ -19,51 +20,26 @@ public sealed class GreedyNester : INester
     /// <inheritdoc/>
     public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
     {
-        var best = Best(problem, cancellation, out var canceled);
-        var (layouts, placed) = LineAssignment.Of(problem, best.Model, best.Bars);
-        return Answer(problem, layouts, placed, NestBound.Micros(problem, placed), canceled);
+        var best = Best(problem, cancellation);
+        var placed = LineAssignment.Placed(best.Model, best.Bars);
+        return new NestAssembly(problem, best.Model.For(placed), placed, AfterwardsEffort.Of(effort), cancellation).Of(best.Bars, NestBound.Micros(problem, placed));
     }
 
     /// <inheritdoc/>
     public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) =>
         NestBound.Micros(problem, problem.Lines.ToDictionary(line => line.Ref, line => line.Quantity));
 
-    internal static FilledBars Best(NestProblem problem, CancellationToken cancellation, out bool canceled)
+    internal static FilledBars Best(NestProblem problem, CancellationToken cancellation)
     {
         FilledBars? best = null;
-        canceled = false;
         foreach (var filled in Candidates(problem, cancellation))
         {
             if (filled is not null && filled.IsBetterThan(best))
                 best = filled;
-            canceled = cancellation.IsCancellationRequested;
-            if (canceled)
+            if (cancellation.IsCancellationRequested)
                 break;
         }
         return best!;
-    }
-
-    internal static Nest Answer(NestProblem problem, IReadOnlyList<BarLayout> layouts, IReadOnlyDictionary<PieceRef, int> placed, long bound, bool canceled)
-    {
-        var reasons = new UnplacedReasons(problem, layouts);
-        var unplaced = problem.Lines.OrderBy(line => line.Ref)
-            .Select(line => (Line: line, Quantity: line.Quantity - placed.GetValueOrDefault(line.Ref)))
-            .Where(left => left.Quantity > 0)
-            .Select(left => UnplacedPieces.Of(left.Line, left.Quantity, reasons.Of(left.Line)))
-            .ToList();
-        var cost = LayoutCost.Of(problem);
-        layouts = RemnantLimit.Apply(layouts, cost);
-        var value = layouts.Sum(cost.Micros);
-        // Where bars ran out, more pieces might have been placed: a bound on the cost of those that were proves nothing about that.
-        var proved = value == bound && !unplaced.Exists(row => row.Reason is UnplacedReason.StockUsedUp or UnplacedReason.NoSingleHeat or UnplacedReason.HigherPriority or UnplacedReason.UnderAccepted);
-        return new()
-        {
-            Layouts = layouts,
-            Unplaced = unplaced,
-            ValueMicros = value,
-            BoundMicros = bound,
-            StoppedBy = proved ? StoppedBy.Proof : canceled ? StoppedBy.TimeLimit : StoppedBy.Effort,
-        };
     }
 
     private static IEnumerable<FilledBars?> Candidates(NestProblem problem, CancellationToken cancellation)

@@ -74,6 +74,9 @@ internal sealed class NestModel
     /// <summary>All pieces wanted.</summary>
     public int Pieces { get; }
 
+    /// <summary>Cost of each pass of the blade.</summary>
+    public long CostPerCutMicros => _cost.CostPerCutMicros;
+
     /// <summary>How many of each type's pieces are in each rank of priority, then of priority and promise, first to last.</summary>
     public IReadOnlyList<long> Ranked(IReadOnlyList<long> placed)
     {
@@ -134,11 +137,13 @@ internal sealed class NestModel
     /// <summary>
     /// What a bar costs whose last piece ends at a position. One pass of the blade for each piece is left out of account: all nests of the same pieces take these.
     /// </summary>
-    public long NetCost(BarStock stock, long end, int lastFace)
-    {
-        var remainder = stock.Length - end - Math.Min(_kerfs[lastFace], stock.Length - end);
-        return LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, Length.FromNanometers(remainder))) + EndCutsCost(stock, stock.Length - end, lastFace);
-    }
+    public long NetCost(BarStock stock, long end, int lastFace) =>
+        LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, Length.FromNanometers(Remainder(stock, end, lastFace)))) + EndCutsCost(stock, stock.Length - end, lastFace);
+
+    /// <summary>What is left of each bar behind its last kerf.</summary>
+    public long RemainderOf(OpenBar bar) => Remainder(Stock[bar.Stock], bar.Position, bar.Face);
+
+    private long Remainder(BarStock stock, long end, int lastFace) => stock.Length - end - Math.Min(_kerfs[lastFace], stock.Length - end);
 
     /// <summary>A bar of the stock never costs less than this, whatever is left of it.</summary>
     public long LeastCost(BarStock stock) => LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, stock.Item.Length)) + LeastEndCutsCost(stock.Item);
@@ -283,7 +288,8 @@ internal sealed class NestModel
     /// <summary>Where a type's most urgent line stands among all.</summary>
     public (int Priority, DateTimeOffset Due) UrgencyOf(PieceType type) => (type.Lines[0].Line.Priority, DueOf(_problem, type.Lines[0].Line));
 
-    private static DateTimeOffset DueOf(NestProblem problem, OrderLine line) =>
+    /// <summary>The promise of a line's order; the last date there is where it has none.</summary>
+    public static DateTimeOffset DueOf(NestProblem problem, OrderLine line) =>
         problem.Due.TryGetValue(line.Ref.OrderId, out var due) ? due : DateTimeOffset.MaxValue;
 
     private static object NeedKey(PieceNeed need, StockAccess access)

@@ -26,6 +26,7 @@ internal sealed class SpoiledBodies(JsonNode document, JsonNode example)
         ["calendars"] = "calendarId",
         ["jobs"] = "jobId",
         ["cuts"] = "cutId",
+        ["layouts"] = "layoutId",
     };
 
     /// <summary>All bodies for a request schema.</summary>

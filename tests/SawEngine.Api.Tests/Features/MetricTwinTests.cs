@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
+using SawEngine.Api.Features.NestEvaluations;
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Features.Plans;
 
@@ -9,7 +9,6 @@ namespace SawEngine.Api.Tests.Features;
 [Collection(HostCollection.Name)]
 public sealed class MetricTwinTests(ServiceHost host)
 {
-    private const decimal Grid = 0.000005m;
     private const int Nests = 150;
     private const int Plans = 25;
 
@@ -23,10 +22,31 @@ public sealed class MetricTwinTests(ServiceHost host)
         {
             var random = new Random(seed);
             var isCosted = random.Next(2) == 0;
-            cuts.AddRange(await AssertTwins("/v1/nests", Nest(random, isCosted), typeof(NestRequest), typeof(NestResponse), isCosted, seed));
+            cuts.AddRange(CutsOf(await AssertTwins("/v1/nests", RandomNest.Of(random, isCosted), typeof(NestRequest), typeof(NestResponse), isCosted, seed)));
         }
         Assert.True(cuts.Count > 1000);
         Assert.True(cuts.Count(cut => cut["endCut"] is not null) > 300);
+    }
+
+    [Fact]
+    public async Task Edited_nests_are_the_same_in_both_units()
+    {
+        var (clean, codes) = (0, new HashSet<string>());
+        for (var seed = 0; seed < Nests; seed++)
+        {
+            var random = new Random(seed);
+            var request = RandomNest.Of(random, isCosted: true);
+            var nest = await host.Post("/v1/nests", request.ToJsonString(), 200);
+            request["layouts"] = Edited(random, nest["layouts"]!, request["stock"]!.AsArray());
+            var answer = await AssertTwins("/v1/nests/evaluations", request, typeof(NestEvaluationRequest), typeof(NestEvaluationResponse), isCosted: true, seed);
+            var violations = answer["violations"]!.AsArray();
+            Assert.Equal(violations.Count == 0, (bool)answer["isClean"]!);
+            Assert.All(violations, violation => Assert.True(Pointers.Resolves((string)violation!["pointer"]!, Pointers.Read(request.ToJsonString())), $"Seed {seed}: {violation}"));
+            Assert.DoesNotContain(violations, violation => (string?)violation!["pointer"] == "#/layouts");
+            codes.UnionWith(violations.Select(violation => (string)violation!["code"]!));
+            clean += violations.Count == 0 ? 1 : 0;
+        }
+        Assert.True(clean is > 20 and < Nests - 20 && codes.Count > 6, $"{clean} clean; {string.Join(", ", codes)}");
     }
 
     [Fact]
@@ -37,7 +57,7 @@ public sealed class MetricTwinTests(ServiceHost host)
         {
             var random = new Random(seed);
             var isCosted = random.Next(2) == 0;
-            cuts.AddRange(await AssertTwins("/v1/plans", Plan(random, isCosted), typeof(PlanRequest), typeof(PlanResponse), isCosted, seed));
+            cuts.AddRange(CutsOf(await AssertTwins("/v1/plans", Plan(random, isCosted), typeof(PlanRequest), typeof(PlanResponse), isCosted, seed)));
         }
         Assert.True(cuts.Count > 500);
         Assert.True(cuts.Count(cut => cut["endCut"] is not null) > 50);
@@ -66,48 +86,32 @@ public sealed class MetricTwinTests(ServiceHost host)
         }
     }
 
-    /// <summary>The cuts of the answer.</summary>
-    private async Task<IEnumerable<JsonNode>> AssertTwins(string path, JsonObject request, Type asked, Type answered, bool isCosted, int seed)
+    private async Task<JsonObject> AssertTwins(string path, JsonObject request, Type asked, Type answered, bool isCosted, int seed)
     {
         var inches = await host.Post(path, request.ToJsonString(), 200);
         var millimeters = await host.Post(path, MetricTwin.Of(request, asked).ToJsonString(), 200);
         var differences = MetricTwin.Differences(inches, millimeters, answered, isCosted);
         Assert.True(differences.Count == 0, $"Seed {seed}: {string.Join("; ", differences)}");
-        return inches["layouts"]!.AsArray().SelectMany(layout => layout!["cuts"]!.AsArray()).Select(cut => cut!);
+        return inches;
     }
 
-    private static JsonObject Nest(Random random, bool isCosted) => new()
-    {
-        ["lengthUnit"] = "in",
-        ["pieces"] = new JsonArray([.. Enumerable.Range(0, random.Next(1, 9)).Select(i => Piece(random, i))]),
-        ["stock"] = new JsonArray([.. Enumerable.Range(0, random.Next(1, 8)).Select(i => Stock(random, i, isCosted))]),
-        ["cut"] = new JsonObject { ["kerf"] = OnGrid(random, 0m, 0.2m), ["trim"] = OnGrid(random, 0m, 2m), ["tail"] = OnGrid(random, 0m, 5m) },
-        ["remnants"] = random.Next(3) == 0 ? null : new JsonObject { ["keepFrom"] = OnGrid(random, 0m, 40m), ["valueFraction"] = random.Next(101) / 100m },
-        ["effort"] = "quick",
-    };
+    private static IEnumerable<JsonNode> CutsOf(JsonObject answer) => answer["layouts"]!.AsArray().SelectMany(layout => layout!["cuts"]!.AsArray()).Select(cut => cut!);
 
-    private static JsonObject Piece(Random random, int i) => Stated(random, OnGrid(random, 20m, 130m), new()
+    /// <summary>The layouts with some bars taken from other stock, some pieces moved by up to an inch and some laid behind the one before.</summary>
+    private static JsonNode Edited(Random random, JsonNode layouts, JsonArray stock)
     {
-        ["pieceId"] = $"P{i}",
-        ["section"] = "W8X31",
-        ["quantity"] = random.Next(1, 9),
-        ["tolerance"] = random.Next(3) == 0 ? new JsonObject { ["plus"] = 2 * OnGrid(random, 0m, 0.1m), ["minus"] = 2 * OnGrid(random, 0m, 0.05m) } : null,
-        ["lengthAt"] = new[] { "overall", "longSide", "shortSide", "centerline" }[random.Next(4)],
-        ["secondEnd"] = random.Next(3) == 0 ? new JsonObject { ["widthAngle"] = random.Next(-45_000, 45_001) / 1000m } : null,
-    });
-
-    private static JsonObject Stock(Random random, int i, bool isCosted)
-    {
-        var kind = new[] { "bar", "remnant", "purchasable" }[random.Next(3)];
-        return Stated(random, kind == "remnant" ? OnGrid(random, 24m, 200m) : 240m + 240m * random.Next(2), new()
+        var edited = layouts.DeepClone();
+        foreach (var layout in edited.AsArray().Select(layout => layout!.AsObject()).Where(_ => random.Next(3) > 0))
         {
-            ["stockId"] = $"S{i}",
-            ["kind"] = kind,
-            ["section"] = "W8X31",
-            ["quantity"] = kind == "bar" ? random.Next(0, 5) : null,
-            ["endCondition"] = new[] { "sawn", "sheared", "flameCut", "rolled" }[random.Next(4)],
-            ["cost"] = isCosted ? random.Next(1, 100_000) / 100m : null,
-        });
+            foreach (var booked in new[] { "trimLength", "kerfLength", "remainder" })
+                layout.Remove(booked);
+            if (random.Next(4) == 0)
+                layout["stockId"] = (string?)stock[random.Next(stock.Count)]!["stockId"];
+            var cut = layout["cuts"]!.AsArray()[random.Next(layout["cuts"]!.AsArray().Count)]!;
+            cut["start"] = random.Next(3) == 0 ? null : Math.Max(0m, (decimal)cut["start"]! + RandomNest.OnGrid(random, -1m, 1m));
+            cut["end"] = null;
+        }
+        return edited;
     }
 
     /// <summary>The day of the example with some of its lines, other lengths, kerfs, tails, trims, remnant rules and capacities, and with or without costs.</summary>
@@ -117,31 +121,31 @@ public sealed class MetricTwinTests(ServiceHost host)
         foreach (var order in day["orders"]!.AsArray())
         {
             foreach (var line in order!["lines"]!.AsArray())
-                Restate(random, line!.AsObject(), OnGrid(random, 8m, 110m));
+                Restate(random, line!.AsObject(), RandomNest.OnGrid(random, 8m, 110m));
             for (var lines = order["lines"]!.AsArray(); lines.Count > 2;)
                 lines.RemoveAt(random.Next(lines.Count));
         }
         foreach (var item in day["stock"]!.AsArray().Select(item => item!.AsObject()))
         {
-            Restate(random, item, (string)item["kind"]! == "remnant" ? OnGrid(random, 20m, 150m) : OnGrid(random, 200m, 480m));
+            Restate(random, item, (string)item["kind"]! == "remnant" ? RandomNest.OnGrid(random, 20m, 150m) : RandomNest.OnGrid(random, 200m, 480m));
             if (!isCosted)
                 item.Remove("cost");
         }
         var shop = day["shop"]!;
         foreach (var saw in shop["saws"]!.AsArray().Select(saw => saw!.AsObject()))
         {
-            saw["tail"] = OnGrid(random, 0m, 6m);
+            saw["tail"] = RandomNest.OnGrid(random, 0m, 6m);
             foreach (var side in new[] { "round", "width", "height" })
-                saw["capacity"]![side] = OnGrid(random, 8m, 20m);
+                saw["capacity"]![side] = RandomNest.OnGrid(random, 8m, 20m);
             if (random.Next(2) == 0)
                 saw.Remove("barFeedStroke");
             if (random.Next(4) == 0 && saw.Remove("bladeIds"))
                 saw.Remove("mountedBladeId");
         }
         foreach (var blade in shop["blades"]!.AsArray())
-            blade!["kerf"] = OnGrid(random, (decimal)blade["thickness"]!, 0.1m);
-        shop["trim"] = new JsonObject { ["sheared"] = OnGrid(random, 0m, 1m), ["rolled"] = OnGrid(random, 0m, 2m) };
-        shop["remnants"]!["keepFrom"] = OnGrid(random, 0m, 40m);
+            blade!["kerf"] = RandomNest.OnGrid(random, (decimal)blade["thickness"]!, 0.1m);
+        shop["trim"] = new JsonObject { ["sheared"] = RandomNest.OnGrid(random, 0m, 1m), ["rolled"] = RandomNest.OnGrid(random, 0m, 2m) };
+        shop["remnants"]!["keepFrom"] = RandomNest.OnGrid(random, 0m, 40m);
         return day;
     }
 
@@ -149,23 +153,6 @@ public sealed class MetricTwinTests(ServiceHost host)
     {
         stated.Remove("length");
         stated.Remove("lengthText");
-        Stated(random, inches, stated);
+        RandomNest.Stated(random, inches, stated);
     }
-
-    /// <summary>The length as a number, or, to the 64th, as text.</summary>
-    private static JsonObject Stated(Random random, decimal inches, JsonObject stated)
-    {
-        if (random.Next(2) == 0)
-        {
-            stated["length"] = inches;
-            return stated;
-        }
-        var sixtyFourths = (int)(inches * 64);
-        stated["lengthText"] = random.Next(2) == 0
-            ? string.Create(CultureInfo.InvariantCulture, $"{sixtyFourths / 768}'-{sixtyFourths / 64 % 12} {sixtyFourths % 64}/64\"")
-            : string.Create(CultureInfo.InvariantCulture, $"{sixtyFourths / 64} {sixtyFourths % 64}/64 in");
-        return stated;
-    }
-
-    private static decimal OnGrid(Random random, decimal least, decimal most) => least + Grid * random.NextInt64((long)((most - least) / Grid) + 1);
 }

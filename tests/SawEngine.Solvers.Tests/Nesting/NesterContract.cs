@@ -87,15 +87,50 @@ public abstract class NesterContract
     }
 
     [Fact]
-    public void Layouts_come_by_stock_id_and_none_twice()
+    public void No_layout_comes_twice()
     {
         for (var seed = 0; seed < 20; seed++)
         {
-            var layouts = Solve(RandomProblem.Of(seed, 12, 20, 8)).Layouts;
-            var texts = layouts.Select(layout => $"{layout.Stock.StockId}: {string.Join(", ", layout.Cuts)}, {layout.Remainder.Kind}").ToList();
+            var texts = Solve(RandomProblem.Of(seed, 12, 20, 8)).Layouts.Select(layout => $"{layout.Stock.StockId}: {string.Join(", ", layout.Cuts)}, {layout.Remainder.Kind}").ToList();
             Assert.Equal(texts.Count, texts.Distinct().Count());
-            Assert.Equal(layouts.Select(layout => layout.Stock.StockId), layouts.Select(layout => layout.Stock.StockId).Order(StringComparer.Ordinal));
         }
+    }
+
+    [Fact]
+    public void Open_lines_are_counted_right_and_never_more_than_in_the_order_of_stock()
+    {
+        var fewer = 0;
+        for (var seed = 0; seed < 60; seed++)
+        {
+            var nest = Solve(RandomProblem.Of(seed, 12, 20, 8));
+            var byStock = OpenAtOnce([.. nest.Layouts.OrderBy(layout => layout.Stock.StockId, StringComparer.Ordinal)]);
+            Assert.Equal(OpenAtOnce(nest.Layouts), nest.MostOpenLines);
+            Assert.True(nest.MostOpenLines <= byStock, $"seed {seed}: {nest.MostOpenLines}, by stock {byStock}");
+            fewer += nest.MostOpenLines < byStock ? 1 : 0;
+        }
+        Assert.True(fewer > 3, $"fewer in {fewer} of 60");
+    }
+
+    [Fact]
+    public void Equal_square_pieces_follow_each_other()
+    {
+        for (var seed = 0; seed < 40; seed++)
+        {
+            foreach (var layout in Solve(RandomProblem.Of(seed, 12, 20, 8)).Layouts.Where(layout => layout.Cuts.All(cut => cut.StartCut.IsSquare && cut.EndCut.IsSquare)))
+            {
+                var lengths = layout.Cuts.Select(cut => cut.End - cut.Start).ToList();
+                Assert.Equal(lengths.OrderDescending(), lengths);
+            }
+        }
+    }
+
+    /// <summary>Lines that were begun, this layout's included, and have pieces on this layout or one behind it; the most of all layouts.</summary>
+    private static int OpenAtOnce(IReadOnlyList<BarLayout> layouts)
+    {
+        var lines = layouts.Select(layout => layout.Cuts.Select(cut => cut.Piece).ToHashSet()).ToList();
+        return Enumerable.Range(0, lines.Count)
+            .Select(now => lines.Take(now + 1).SelectMany(of => of).Intersect(lines.Skip(now).SelectMany(of => of)).Count())
+            .DefaultIfEmpty().Max();
     }
 
     protected Nest Solve(NestProblem problem) => Nester.Solve(problem, Effort.Quick, CancellationToken.None);

@@ -1,11 +1,7 @@
-using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
-using SawEngine.Core.Orders;
-using SawEngine.Core.Quantities;
-using SawEngine.Core.Stock;
 
 namespace SawEngine.Api.Features.Nests;
 
@@ -15,48 +11,31 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     public const string Infeasible = "infeasible";
 
     private readonly LengthScale _scale = new(request.LengthUnit);
-    private readonly bool _isMoney = NestGroups.IsCosted(request);
 
-    public NestResponse Write(OperationContext context)
+    /// <summary>The engine's nest for a request.</summary>
+    public static NestAnswer Of(NestRequest request, Catalogs catalogs, INester nester, CancellationToken cancellation)
     {
-        if (TrimIsNotUsed)
-            context.Warnings.Add(TrimWarning());
-        if (NotKept() is var notKept and > 0)
-            context.Warnings.Add(RemnantWarning(notKept));
-        context.Warnings.AddRange(NominalLength.Warnings(request.Stock, item => item.StockId, item => item.NominalLength, Used(), _scale));
-        return new()
-        {
-            RequestDigest = context.RequestDigest,
-            LengthUnit = WireEnum.Text(request.LengthUnit),
-            Status = Status(),
-            Objective = Objective(),
-            Layouts = [.. nests.SelectMany(n => Layouts(n.Group, n.Nest)).OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)],
-            Unplaced = [.. nests.SelectMany(n => n.Nest.Unplaced).OrderBy(unplaced => unplaced.Piece).Select(Unplaced)],
-            Claims = Claims(),
-            Totals = Totals(),
-            StoppedBy = WireEnum.Text(Weakest()),
-            Warnings = context.Warnings,
-            Timing = new() { TotalMs = context.ElapsedMs },
-        };
+        var groups = NestGroups.Of(request, catalogs);
+        var nests = groups.Select(group => nester.Solve(group.Problem, request.Effort, cancellation)).ToList();
+        return new(request, catalogs, [.. groups.Zip(nests)]);
     }
 
-    private bool TrimIsNotUsed => request.Cut.Trim > 0 && request.Stock.All(item => item.EndCondition == EndCondition.Sawn);
+    /// <summary>The layouts of all groups, one group after the other, in the order in which they are cut.</summary>
+    public IEnumerable<BarLayout> Layouts => nests.SelectMany(n => n.Nest.Layouts);
 
-    private static WarningJson TrimWarning() => new()
+    public NestResponse Write(OperationContext context) => new()
     {
-        Code = WarningCode.TrimNotUsed,
-        Pointer = "#/cut/trim",
-        Detail = "All stock has sawn ends, which need no trim; state `endCondition` where an end is raw.",
-    };
-
-    /// <summary>Remainders that are scrap only because no more remnants may be left.</summary>
-    private long NotKept() => nests.Sum(n => RemnantLimit.NotKept(n.Nest.Layouts, LayoutCost.Of(n.Group.Problem)));
-
-    private static WarningJson RemnantWarning(long notKept) => new()
-    {
-        Code = WarningCode.RemnantLimitReached,
-        Pointer = "#/remnants/mostNew",
-        Detail = $"Remainders that are long enough to be kept, but count as scrap because no more remnants may be left: {notKept}.",
+        RequestDigest = context.RequestDigest,
+        LengthUnit = WireEnum.Text(request.LengthUnit),
+        Status = Status(),
+        Objective = Objective(),
+        Layouts = LayoutsById(),
+        Unplaced = [.. nests.SelectMany(n => n.Nest.Unplaced).OrderBy(unplaced => unplaced.Piece).Select(Unplaced)],
+        Claims = Claims(),
+        Totals = Totals(),
+        StoppedBy = WireEnum.Text(Weakest()),
+        Warnings = context.Warnings,
+        Timing = new() { TotalMs = context.ElapsedMs },
     };
 
     private static UnplacedPieceJson Unplaced(UnplacedPieces unplaced) => new()
@@ -66,10 +45,8 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         Reason = unplaced.Reason,
     };
 
-    private IEnumerable<BarLayout> AllLayouts => nests.SelectMany(n => n.Nest.Layouts);
-
     private string Status() =>
-        !AllLayouts.Any() ? Infeasible
+        !Layouts.Any() ? Infeasible
         : nests.Any(n => n.Nest.Unplaced.Any(pieces => !pieces.IsAccepted)) ? "partial"
         : nests.All(n => n.Nest.Unplaced.Count == 0 && n.Nest.BoundMicros >= n.Nest.ValueMicros) ? "optimal"
         : "feasible";
@@ -80,60 +57,34 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         var bound = nests.Sum(n => Math.Min(n.Nest.BoundMicros, n.Nest.ValueMicros));
         return new()
         {
-            Value = _scale.WriteMicros(value, _isMoney),
-            Bound = _scale.WriteMicros(bound, _isMoney),
+            Value = _scale.WriteMicros(value, request.IsCosted),
+            Bound = _scale.WriteMicros(bound, request.IsCosted),
             Gap = Gap.Of(value, bound),
         };
     }
 
     private StoppedBy Weakest() => nests.Max(n => n.Nest.StoppedBy);
 
-    private IEnumerable<NestLayoutJson> Layouts(NestGroup group, Nest nest)
+    /// <summary>Layouts of one stock item are numbered in the order in which they are cut.</summary>
+    private List<NestLayoutJson> LayoutsById()
     {
-        var lines = group.Problem.Lines.ToDictionary(line => line.Ref);
-        return nest.Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
-            .SelectMany(ofItem => ofItem.Select((layout, i) => Layout($"{ofItem.Key}.{i + 1}", group, layout, lines)));
-    }
-
-    private NestLayoutJson Layout(string id, NestGroup group, BarLayout layout, Dictionary<PieceRef, OrderLine> lines) => new()
-    {
-        LayoutId = id,
-        StockId = layout.Stock.StockId,
-        Section = group.Section,
-        Grade = group.Grade,
-        Repeat = layout.Repeat,
-        Heat = layout.Stock.Heat,
-        Owner = layout.Stock.Owner,
-        Plant = layout.Stock.Plant,
-        TrimLength = _scale.Write(layout.Trim),
-        KerfLength = _scale.Write(layout.KerfTotal),
-        CutCount = CutCount.Of(layout, group.Problem.Rules.Kerf),
-        Cuts = [.. layout.Cuts.Select(cut => Cut(cut, lines[cut.Piece]))],
-        Remainder = new()
+        var ofStock = new Dictionary<string, int>(StringComparer.Ordinal);
+        var layouts = new List<NestLayoutJson>();
+        foreach (var (group, nest) in nests)
         {
-            Length = _scale.Write(layout.Remainder.Length),
-            Kind = WireEnum.Text(layout.Remainder.Kind),
-            Value = _scale.WriteMicros(layout.Remainder.ValueMicros, _isMoney),
-        },
-    };
-
-    private NestCutJson Cut(Cut cut, OrderLine line) => new()
-    {
-        PieceId = cut.Piece.LineId,
-        Start = _scale.Write(cut.Start),
-        End = _scale.Write(cut.End),
-        AimedLength = line.WriteAimedLength(_scale),
-        StartCut = cut.StartCut.ToJson(),
-        EndCut = cut.EndCut.ToJson(),
-        Turn = PieceTurnText.Of(cut.Turn),
-        CenterlineLength = cut.StartCut.IsSquare && cut.EndCut.IsSquare ? null : _scale.Write(cut.Centerline),
-    };
-
-    private HashSet<string> Used() => AllLayouts.Select(layout => layout.Stock.StockId).ToHashSet(StringComparer.Ordinal);
+            var mapping = new NestLayoutMapping(_scale, request.IsCosted, group.Problem);
+            foreach (var layout in nest.Layouts)
+            {
+                var number = ofStock[layout.Stock.StockId] = ofStock.GetValueOrDefault(layout.Stock.StockId) + 1;
+                layouts.Add(mapping.ToJson($"{layout.Stock.StockId}.{number}", layouts.Count + 1, group.Material, layout));
+            }
+        }
+        return [.. layouts.OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)];
+    }
 
     private List<ClaimJson> Claims()
     {
-        var used = AllLayouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
+        var used = Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
             .ToDictionary(ofItem => ofItem.Key, ofItem => ofItem.Sum(layout => layout.Repeat), StringComparer.Ordinal);
         return
         [
@@ -150,47 +101,9 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         ];
     }
 
-    private NestTotalsJson Totals() => new()
-    {
-        BarsUsed = AllLayouts.Sum(l => l.Repeat),
-        CutCount = nests.Sum(n => n.Nest.Layouts.Sum(l => CutCount.Of(l, n.Group.Problem.Rules.Kerf) * l.Repeat)),
-        StockLength = Sum(l => l.Stock.Length),
-        PieceLength = Sum(PieceLength),
-        KerfLength = Sum(l => l.KerfTotal),
-        TrimLength = Sum(l => l.Trim),
-        RemnantLength = Sum(l => Remainder(l, RemainderKind.Remnant)),
-        ScrapLength = Sum(l => Remainder(l, RemainderKind.Scrap)),
-        MaterialYield = Yield(),
-    };
-
-    private decimal Sum(Func<BarLayout, Length> length) =>
-        _scale.Write(Length.FromNanometers(AllLayouts.Sum(layout => checked(length(layout).Nanometers * layout.Repeat))));
-
-    private static Length PieceLength(BarLayout layout) => Length.FromNanometers(layout.Cuts.Sum(cut => cut.Centerline.Nanometers));
-
-    private static Length Remainder(BarLayout layout, RemainderKind kind) => layout.Remainder.Kind == kind ? layout.Remainder.Length : Length.Zero;
-
-    private decimal? Yield()
-    {
-        var weights = Weights();
-        var (used, all) = (0m, 0m);
-        foreach (var ((_, nest), weight) in nests.Zip(weights))
-        {
-            used += weight * nest.Layouts.Sum(l => l.Repeat * (PieceLength(l) + Remainder(l, RemainderKind.Remnant)).Meters);
-            all += weight * nest.Layouts.Sum(l => l.Repeat * l.Stock.Length.Meters);
-        }
-        return all == 0 ? null : Math.Round(used / all, 4, MidpointRounding.ToEven);
-    }
-
-    /// <summary>Kilograms of a meter of each group; 1 for all where the catalog does not know one.</summary>
-    private List<decimal> Weights()
-    {
-        var weights = nests.Select(n => KilogramsPerMeter(n.Group)).ToList();
-        return [.. weights.Select(weight => weights.Contains(null) ? 1m : weight!.Value)];
-    }
-
-    private decimal? KilogramsPerMeter(NestGroup group) =>
-        group is { Section: { } section, Grade: { } grade } && catalogs.FindSection(section) is { } shape && catalogs.FindGrade(grade) is { } material
-            ? material.Density.Value.MassOf(shape.Area, Length.FromMillimeters(1000)).Kilograms
-            : null;
+    private NestTotalsJson Totals() => new NestTotals(
+        request,
+        catalogs,
+        nests.Select(n => n.Group.Material),
+        [.. nests.SelectMany(n => n.Nest.Layouts.Select(layout => (n.Group.Material, layout)))]).Write();
 }

@@ -15,18 +15,22 @@ internal static class NestGroups
 {
     public static IReadOnlyList<NestGroup> Of(NestRequest request, Catalogs catalogs)
     {
-        var (section, grade) = (OnlySection(request), OnlyGrade(request));
-        var stock = request.Stock.ToLookup(s => (s.Section ?? section, s.Grade ?? grade));
+        var materials = new NestMaterials(request);
+        var stock = request.Stock.ToLookup(materials.Of);
         return
         [
-            .. request.Pieces.GroupBy(p => (Section: p.Section ?? section, Grade: p.Grade ?? grade))
+            .. request.Pieces.GroupBy(materials.Of)
                 .OrderBy(group => group.Key.Section, StringComparer.Ordinal)
                 .ThenBy(group => group.Key.Grade, StringComparer.Ordinal)
-                .Select(group => new NestGroup(
-                    group.Key.Section,
-                    group.Key.Grade,
-                    Problem(request, [.. group], [.. stock[group.Key]], group.Key.Section, catalogs))),
+                .Select(group => new NestGroup(group.Key, Problem(request, [.. group], [.. stock[group.Key]], Sections(group, materials, catalogs), materials))),
         ];
+    }
+
+    /// <summary>Everything as one problem, in which not all stock serves all pieces: what an evaluation is held against.</summary>
+    public static NestProblem Whole(NestRequest request, Catalogs catalogs)
+    {
+        var materials = new NestMaterials(request);
+        return Problem(request, request.Pieces, request.Stock, Sections(request.Pieces, materials, catalogs), materials);
     }
 
     /// <summary>The section of all where only one is stated.</summary>
@@ -36,29 +40,32 @@ internal static class NestGroups
     public static IReadOnlyList<string> Stated(NestRequest request, Func<PieceJson, string?> ofPiece, Func<NestStockJson, string?> ofStock) =>
         [.. request.Pieces.Select(ofPiece).Concat(request.Stock.Select(ofStock)).OfType<string>().Distinct(StringComparer.Ordinal)];
 
-    /// <summary>Whether the objective is money; else it is length.</summary>
-    public static bool IsCosted(NestRequest request) => request.Stock.Any(item => item.Cost is not null);
-
     public static bool IsMitered(PieceJson piece) => IsMitered(piece.FirstEnd) || IsMitered(piece.SecondEnd);
 
     private static bool IsMitered(EndCutJson? end) => end is not null && (end.HeightAngle != 0 || end.WidthAngle != 0);
 
-    private static string? OnlyGrade(NestRequest request) => Stated(request, p => p.Grade, s => s.Grade) is [var only] ? only : null;
+    /// <summary>The grade of all where only one is stated.</summary>
+    public static string? OnlyGrade(NestRequest request) => Stated(request, p => p.Grade, s => s.Grade) is [var only] ? only : null;
+
+    /// <summary>Only miters need the size of the section; else sections are compared by their names alone.</summary>
+    private static Dictionary<string, Section?> Sections(IEnumerable<PieceJson> pieces, NestMaterials materials, Catalogs catalogs) =>
+        pieces.Where(IsMitered).Select(piece => materials.Of(piece).Section).OfType<string>().Distinct(StringComparer.Ordinal)
+            .ToDictionary(name => name, catalogs.FindSection, StringComparer.Ordinal);
 
     private static NestProblem Problem(
-        NestRequest request, IReadOnlyList<PieceJson> pieces, IReadOnlyList<NestStockJson> stock, string? designation, Catalogs catalogs)
+        NestRequest request, IReadOnlyList<PieceJson> pieces, IReadOnlyList<NestStockJson> stock, Dictionary<string, Section?> sections, NestMaterials materials)
     {
         var scale = new LengthScale(request.LengthUnit);
-        // Only miters need the size of the section; else sections are compared by their names, which the groups have done.
-        var section = designation is not null && pieces.Any(IsMitered) ? catalogs.FindSection(designation) : null;
         return new()
         {
-            Lines = [.. pieces.Select(piece => Line(piece, section, scale)).OrderBy(line => line.Ref)],
-            Stock = [.. stock.Select(item => Item(item, section, scale, IsCosted(request))).OrderBy(item => item.StockId, StringComparer.Ordinal)],
+            Lines = [.. pieces.Select(piece => Line(piece, Of(materials.Of(piece)), scale)).OrderBy(line => line.Ref)],
+            Stock = [.. stock.Select(item => Item(item, Of(materials.Of(item)), scale, request.IsCosted)).OrderBy(item => item.StockId, StringComparer.Ordinal)],
             Rules = Rules(request.Cut, scale),
-            Remnants = request.Remnants.ToRules(scale, IsCosted(request)),
-            CostPerCutMicros = scale.ReadMicros(request.Cut.CostPerCut, IsCosted(request)),
+            Remnants = request.Remnants.ToRules(scale, request.IsCosted),
+            CostPerCutMicros = scale.ReadMicros(request.Cut.CostPerCut, request.IsCosted),
         };
+
+        Section? Of(NestMaterial material) => material.Section is { } name ? sections.GetValueOrDefault(name) : null;
     }
 
     private static OrderLine Line(PieceJson piece, Section? section, LengthScale scale) => new()
@@ -72,8 +79,8 @@ internal static class NestGroups
         Priority = piece.Priority,
         Under = piece.Under,
         Over = piece.Over,
-        FirstEnd = End(piece.FirstEnd),
-        SecondEnd = End(piece.SecondEnd),
+        FirstEnd = piece.FirstEnd?.ToEndCut() ?? EndCut.Square,
+        SecondEnd = piece.SecondEnd?.ToEndCut() ?? EndCut.Square,
         Owner = piece.Owner,
         Plant = piece.Plant,
         Certificate = piece.Certificate.ToCertificate(),
@@ -124,7 +131,4 @@ internal static class NestGroups
             ThinnestSlice = scale.Read(cut.ThinnestSlice),
         };
     }
-
-    private static EndCut End(EndCutJson? end) =>
-        end is null ? EndCut.Square : new(Angle.FromDegrees(end.HeightAngle), Angle.FromDegrees(end.WidthAngle));
 }

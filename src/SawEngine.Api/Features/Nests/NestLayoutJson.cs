@@ -10,6 +10,10 @@ public sealed record NestLayoutJson
     /// <summary>Id: the stock id and a number.</summary>
     public required string LayoutId { get; init; }
 
+    /// <summary>Place in the order of cutting, from 1: few order lines are open at once in it.</summary>
+    [Range(1, Limits.TotalQuantity)]
+    public required int Sequence { get; init; }
+
     /// <summary>Stock item that the bar is of.</summary>
     public required string StockId { get; init; }
 

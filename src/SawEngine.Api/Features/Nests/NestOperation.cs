@@ -30,9 +30,9 @@ public sealed class NestOperation(INester nester, Catalogs catalogs) : Operation
 
     protected override NestResponse Execute(NestRequest request, OperationContext context)
     {
-        var groups = NestGroups.Of(request, catalogs);
-        var nests = groups.Select(group => nester.Solve(group.Problem, request.Effort, context.Cancellation)).ToList();
-        return new NestAnswer(request, catalogs, [.. groups.Zip(nests)]).Write(context);
+        var answer = NestAnswer.Of(request, catalogs, nester, context.Cancellation);
+        context.Warnings.AddRange(NestWarnings.Of(request, [.. answer.Layouts]));
+        return answer.Write(context);
     }
 
     protected override bool IsNothingPlanned(NestResponse response) => response.Status == NestAnswer.Infeasible;

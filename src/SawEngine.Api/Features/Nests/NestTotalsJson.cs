@@ -15,6 +15,10 @@ public sealed record NestTotalsJson
     [Range(0, int.MaxValue)]
     public required int CutCount { get; init; }
 
+    /// <summary>The greatest number of order lines, here entries of `pieces`, begun and not finished at once when layouts are cut by `sequence` (open stacks).</summary>
+    [Range(0, Limits.Lines)]
+    public required int MostOpenLines { get; init; }
+
     /// <summary>Length of the bars.</summary>
     [LengthRange((double)Limits.Length * Limits.TotalQuantity)]
     public required decimal StockLength { get; init; }

@@ -128,6 +128,47 @@ public sealed class NestTests(ServiceHost host)
     }
 
     [Fact]
+    public async Task Layouts_are_numbered_in_an_order_that_keeps_few_lines_open()
+    {
+        var fewer = 0;
+        for (var seed = 0; seed < 30; seed++)
+        {
+            var answer = await host.Post(Path, RandomNest.Of(new(seed), isCosted: seed % 2 == 0).ToJsonString(), 200);
+            var layouts = answer["layouts"]!.AsArray().Select(layout => (Sequence: (int)layout!["sequence"]!, Pieces: layout["cuts"]!.AsArray().Select(cut => (string)cut!["pieceId"]!).ToHashSet())).ToList();
+
+            Assert.Equal(Enumerable.Range(1, layouts.Count), layouts.Select(layout => layout.Sequence).Order());
+            var open = OpenAtOnce([.. layouts.OrderBy(layout => layout.Sequence).Select(layout => layout.Pieces)]);
+            Assert.Equal(open, (int)answer["totals"]!["mostOpenLines"]!);
+            fewer += open < OpenAtOnce([.. layouts.Select(layout => layout.Pieces)]) ? 1 : 0;
+        }
+        Assert.True(fewer > 0, "the order by id is nowhere worse");
+    }
+
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(2, false)]
+    public async Task More_open_lines_than_asked_for_are_warned_about(int most, bool isWarned)
+    {
+        // The only bar holds both lines.
+        var answer = await host.Post(
+            Path,
+            $$"""{"pieces":[{"pieceId":"p","length":1000,"quantity":1},{"pieceId":"q","length":900,"quantity":1}],"stock":[{"stockId":"s","kind":"bar","length":2000,"quantity":1}],"cut":{"kerf":2},"mostOpenLines":{{most}}}""",
+            200);
+
+        Assert.Equal("optimal", (string?)answer["status"]);
+        Assert.Equal(2, (int?)answer["totals"]!["mostOpenLines"]);
+        var warnings = answer["warnings"]!.AsArray();
+        Assert.Equal(isWarned ? ["open_lines_limit_exceeded #/mostOpenLines"] : [], warnings.Select(warning => $"{warning!["code"]} {warning["pointer"]}"));
+        Assert.All(warnings, warning => Assert.EndsWith(": 2.", (string?)warning!["detail"], StringComparison.Ordinal));
+    }
+
+    /// <summary>Lines begun by a layout or one before it, and found on it or one behind it; the most of all layouts.</summary>
+    private static int OpenAtOnce(IReadOnlyList<HashSet<string>> layouts) =>
+        Enumerable.Range(0, layouts.Count)
+            .Select(now => layouts.Take(now + 1).SelectMany(pieces => pieces).Intersect(layouts.Skip(now).SelectMany(pieces => pieces)).Count())
+            .DefaultIfEmpty().Max();
+
+    [Fact]
     public async Task Trim_on_sawn_stock_is_not_used_and_warned_about()
     {
         var answer = await host.Post(

@@ -1,0 +1,58 @@
+using SawEngine.Api.Features.Nests;
+using SawEngine.Api.Wire;
+using SawEngine.Core.Nesting;
+
+namespace SawEngine.Api.Features.NestEvaluations;
+
+/// <summary>Holds an edited nest against the names of sections and grades, which stand for materials that the verifier need not know, and against its own words on its stock.</summary>
+internal sealed class EditedMaterials(NestEvaluationRequest request)
+{
+    private readonly NestMaterials _materials = new(request);
+    private readonly Dictionary<string, PieceJson> _pieces = request.Pieces.ToDictionary(piece => piece.PieceId, StringComparer.Ordinal);
+    private readonly Dictionary<string, NestStockJson> _stock = request.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal);
+
+    /// <summary>The material of a stock item; none where it is not offered.</summary>
+    public NestMaterial OfStock(string stockId) => _stock.TryGetValue(stockId, out var item) ? _materials.Of(item) : default;
+
+    /// <summary>The material that pieces are ordered in; none where they are not ordered.</summary>
+    public NestMaterial OfPiece(string pieceId) => _pieces.TryGetValue(pieceId, out var piece) ? _materials.Of(piece) : default;
+
+    /// <summary>What a layout breaks.</summary>
+    public IEnumerable<FoundViolation> Violations(int index)
+    {
+        var layout = request.Layouts[index];
+        return _stock.TryGetValue(layout.StockId, out var item)
+            ? OfStatements(index, layout, item).Concat(layout.Cuts.SelectMany((cut, k) => OfCut(new(index, k), cut, item)))
+            : [];
+    }
+
+    private IEnumerable<FoundViolation> OfStatements(int index, EditedLayoutJson layout, NestStockJson item)
+    {
+        var material = _materials.Of(item);
+        (string Member, string? Stated, string? Offered)[] statements =
+        [
+            ("section", layout.Section, material.Section), ("grade", layout.Grade, material.Grade), ("heat", layout.Heat, item.Heat),
+            ("owner", layout.Owner, item.Owner), ("plant", layout.Plant, item.Plant),
+        ];
+        return statements.Where(statement => statement.Stated is not null && statement.Stated != statement.Offered).Select(statement => new FoundViolation(
+            new(index, null, statement.Member),
+            NestRule.UnknownStock,
+            $"Stock {Quoted.Text(item.StockId)} is offered with {statement.Member} {Named(statement.Offered)}, not {Named(statement.Stated)}."));
+    }
+
+    private IEnumerable<FoundViolation> OfCut(EditedPlace place, EditedCutJson cut, NestStockJson item)
+    {
+        if (!_pieces.TryGetValue(cut.PieceId, out var piece))
+            yield break;
+        var (ordered, offered) = (_materials.Of(piece), _materials.Of(item));
+        if (ordered.Section != offered.Section)
+            yield return new(place, NestRule.Section, Detail(piece, ordered.Section, item, offered.Section));
+        if (ordered.Grade != offered.Grade)
+            yield return new(place, NestRule.Grade, Detail(piece, ordered.Grade, item, offered.Grade));
+    }
+
+    private static string Detail(PieceJson piece, string? ordered, NestStockJson item, string? offered) =>
+        $"{Quoted.Text(piece.PieceId)} is ordered in {Named(ordered)}; {Quoted.Text(item.StockId)} is of {Named(offered)}.";
+
+    private static string Named(string? name) => name is null ? "none" : Quoted.Text(name);
+}

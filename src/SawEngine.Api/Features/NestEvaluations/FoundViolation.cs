@@ -1,0 +1,12 @@
+using SawEngine.Api.Wire;
+
+namespace SawEngine.Api.Features.NestEvaluations;
+
+/// <summary>A rule that an edited nest breaks, and where.</summary>
+/// <param name="Place">Where.</param>
+/// <param name="Code">The rule.</param>
+/// <param name="Detail">What breaks it.</param>
+internal sealed record FoundViolation(EditedPlace Place, string Code, string Detail)
+{
+    public NestViolationJson ToJson() => new() { Pointer = Place.Pointer, Code = Code, Detail = Quoted.Plain(Detail) };
+}

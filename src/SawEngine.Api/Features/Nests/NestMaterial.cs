@@ -1,0 +1,6 @@
+namespace SawEngine.Api.Features.Nests;
+
+/// <summary>Section and grade by their names, each null where none is stated. Pieces are cut only from stock of the same.</summary>
+/// <param name="Section">The section.</param>
+/// <param name="Grade">The grade.</param>
+internal readonly record struct NestMaterial(string? Section, string? Grade);
