@@ -15,6 +15,9 @@ public sealed class NearMissSearch(INester nester)
     /// <summary>Lengths are found to this share of the greatest change.</summary>
     private const int Steps = 8;
 
+    /// <summary>Both units write multiples of this many nanometers exactly.</summary>
+    private const long Grid = 12_700;
+
     /// <summary>The changes that save something: more pieces placed first, then the greatest saving.</summary>
     public IReadOnlyList<NearMiss> Of(NestProblem problem, Nest nest, NearMissLimits limits, CancellationToken cancellation)
     {
@@ -28,7 +31,7 @@ public sealed class NearMissSearch(INester nester)
 
     private NearMiss? Shorter(NestProblem problem, Nest nest, OrderLine line, Length most, CancellationToken cancellation)
     {
-        var step = Length.FromNanometers(most.Nanometers / Steps);
+        var step = Length.FromNanometers(most.Nanometers / Steps / Grid * Grid);
         if (step <= Length.Zero || line.Length <= most + most)
             return null;
         NearMiss? best = null;
