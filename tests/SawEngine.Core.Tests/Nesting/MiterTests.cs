@@ -38,6 +38,19 @@ public class MiterTests
         Assert.Equal(Mm(67.6938m), layout.KerfTotal);
     }
 
+    /// <summary>A pass before, one behind, and one between while the faces are one kerf apart, though along the bar the pieces overlap by more than a kerf either way.</summary>
+    [Fact]
+    public void Parallel_faces_share_a_pass_only_one_kerf_apart()
+    {
+        var line = Piece(Shapes.Flat, 500, LengthAt.LongSide, WidthMiter(-30), WidthMiter(30));
+        var layout = Lay(6000, new(line), new(line, PieceTurn.EndForEnd))!;
+        var second = layout.Cuts[1];
+
+        Assert.Equal(3, CutCount.Of(layout, Mm(2)));
+        Assert.Equal(4, CutCount.Of(layout with { Cuts = [layout.Cuts[0], second with { Start = second.Start + Mm(1), End = second.End + Mm(1) }] }, Mm(2)));
+        Assert.Equal(0, CutCount.Of(layout with { Cuts = [] }, Mm(2)));
+    }
+
     [Fact]
     public void Trapezoids_that_are_not_turned_need_two_cuts()
     {

@@ -61,6 +61,7 @@ public sealed record LimitsJson
         Calculations = Wire.Limits.Calculations,
         WaitingCalculations = Wire.Limits.WaitingCalculations,
         FaultsReported = Wire.Limits.FaultsReported,
+        ViolationsReported = Wire.Limits.ViolationsReported,
     };
 
     /// <summary>Largest body as sent, in bytes.</summary>
@@ -274,4 +275,8 @@ public sealed record LimitsJson
     /// <summary>Most faults listed in one refusal.</summary>
     [Range(1, 100_000_000)]
     public required int FaultsReported { get; init; }
+
+    /// <summary>Most broken rules listed in one evaluation of a nest; all are counted.</summary>
+    [Range(1, 100_000_000)]
+    public required int ViolationsReported { get; init; }
 }
