@@ -1,3 +1,4 @@
+using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Nesting.Alternatives;
