@@ -27,6 +27,9 @@ public static class Limits
     /// <summary>Broken rules listed in one evaluation of a nest; all are counted.</summary>
     public const int ViolationsReported = 1000;
 
+    /// <summary>The most by which a quantity may be less in the search for near misses.</summary>
+    public const int FewerPieces = 20;
+
     /// <summary>Most pieces or order lines in a request.</summary>
     public const int Lines = 2_000;
 

@@ -6,7 +6,7 @@ using SawEngine.Api.Wire;
 namespace SawEngine.Api.Features.NestEvaluations;
 
 /// <summary>A request for a nest, and a nest for it that someone edited by hand.</summary>
-public sealed record NestEvaluationRequest : NestRequest
+public sealed record NestEvaluationRequest : NestProblemRequest
 {
     /// <summary>The edited nest.</summary>
     [JsonPropertyOrder(1), MaxLength(Limits.TotalQuantity)]

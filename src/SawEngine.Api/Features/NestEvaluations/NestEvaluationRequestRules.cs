@@ -11,7 +11,7 @@ public sealed class NestEvaluationRequestRules : AbstractValidator<NestEvaluatio
 {
     public NestEvaluationRequestRules(Catalogs catalogs)
     {
-        Include(new NestRequestRules(catalogs));
+        Include(new NestProblemRequestRules(catalogs));
         this.Unique(r => r.Layouts, layout => layout.LayoutId, nameof(EditedLayoutJson.LayoutId));
         RuleFor(r => r.Layouts).Custom(TotalQuantity);
     }

@@ -6,19 +6,22 @@ using SawEngine.Core.Nesting;
 namespace SawEngine.Api.Features.Nests;
 
 /// <summary>Joins the nests of all groups and writes them in the request's unit.</summary>
-internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOnlyList<(NestGroup Group, Nest Nest)> nests)
+internal sealed class NestAnswer(NestProblemRequest request, Catalogs catalogs, IReadOnlyList<(NestGroup Group, Nest Nest)> nests)
 {
     public const string Infeasible = "infeasible";
 
     private readonly LengthScale _scale = new(request.LengthUnit);
 
     /// <summary>The engine's nest for a request.</summary>
-    public static NestAnswer Of(NestRequest request, Catalogs catalogs, INester nester, CancellationToken cancellation)
+    public static NestAnswer Of(NestProblemRequest request, Catalogs catalogs, INester nester, CancellationToken cancellation)
     {
         var groups = NestGroups.Of(request, catalogs);
         var nests = groups.Select(group => nester.Solve(group.Problem, request.Effort, cancellation)).ToList();
         return new(request, catalogs, [.. groups.Zip(nests)]);
     }
+
+    /// <summary>The nest of each group.</summary>
+    public IReadOnlyList<(NestGroup Group, Nest Nest)> Nests => nests;
 
     /// <summary>The layouts of all groups, one group after the other, in the order in which they are cut.</summary>
     public IEnumerable<BarLayout> Layouts => nests.SelectMany(n => n.Nest.Layouts);
@@ -51,7 +54,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         : nests.All(n => n.Nest.Unplaced.Count == 0 && n.Nest.BoundMicros >= n.Nest.ValueMicros) ? "optimal"
         : "feasible";
 
-    private NestObjectiveJson Objective()
+    public NestObjectiveJson Objective()
     {
         var value = nests.Sum(n => n.Nest.ValueMicros);
         var bound = nests.Sum(n => Math.Min(n.Nest.BoundMicros, n.Nest.ValueMicros));
@@ -66,7 +69,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
     private StoppedBy Weakest() => nests.Max(n => n.Nest.StoppedBy);
 
     /// <summary>Layouts of one stock item are numbered in the order in which they are cut.</summary>
-    private List<NestLayoutJson> LayoutsById()
+    public List<NestLayoutJson> LayoutsById()
     {
         var ofStock = new Dictionary<string, int>(StringComparer.Ordinal);
         var layouts = new List<NestLayoutJson>();
@@ -82,7 +85,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         return [.. layouts.OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)];
     }
 
-    private List<ClaimJson> Claims()
+    public List<ClaimJson> Claims()
     {
         var used = Layouts.GroupBy(layout => layout.Stock.StockId, StringComparer.Ordinal)
             .ToDictionary(ofItem => ofItem.Key, ofItem => ofItem.Sum(layout => layout.Repeat), StringComparer.Ordinal);
@@ -101,7 +104,7 @@ internal sealed class NestAnswer(NestRequest request, Catalogs catalogs, IReadOn
         ];
     }
 
-    private NestTotalsJson Totals() => new NestTotals(
+    public NestTotalsJson Totals() => new NestTotals(
         request,
         catalogs,
         nests.Select(n => n.Group.Material),

@@ -13,7 +13,7 @@ namespace SawEngine.Api.Features.Nests;
 /// <summary>Makes one nesting problem for each section and grade that is wanted, in canonical order. Stock that nothing is cut from is left out.</summary>
 internal static class NestGroups
 {
-    public static IReadOnlyList<NestGroup> Of(NestRequest request, Catalogs catalogs)
+    public static IReadOnlyList<NestGroup> Of(NestProblemRequest request, Catalogs catalogs)
     {
         var materials = new NestMaterials(request);
         var stock = request.Stock.ToLookup(materials.Of);
@@ -27,17 +27,17 @@ internal static class NestGroups
     }
 
     /// <summary>Everything as one problem, in which not all stock serves all pieces: what an evaluation is held against.</summary>
-    public static NestProblem Whole(NestRequest request, Catalogs catalogs)
+    public static NestProblem Whole(NestProblemRequest request, Catalogs catalogs)
     {
         var materials = new NestMaterials(request);
         return Problem(request, request.Pieces, request.Stock, Sections(request, request.Pieces, materials, catalogs), materials);
     }
 
     /// <summary>The section of all where only one is stated.</summary>
-    public static string? OnlySection(NestRequest request) => Stated(request, p => p.Section, s => s.Section) is [var only] ? only : null;
+    public static string? OnlySection(NestProblemRequest request) => Stated(request, p => p.Section, s => s.Section) is [var only] ? only : null;
 
     /// <summary>The distinct values that pieces and stock state.</summary>
-    public static IReadOnlyList<string> Stated(NestRequest request, Func<PieceJson, string?> ofPiece, Func<NestStockJson, string?> ofStock) =>
+    public static IReadOnlyList<string> Stated(NestProblemRequest request, Func<PieceJson, string?> ofPiece, Func<NestStockJson, string?> ofStock) =>
         [.. request.Pieces.Select(ofPiece).Concat(request.Stock.Select(ofStock)).OfType<string>().Distinct(StringComparer.Ordinal)];
 
     public static bool IsMitered(PieceJson piece) => IsMitered(piece.FirstEnd) || IsMitered(piece.SecondEnd);
@@ -45,15 +45,15 @@ internal static class NestGroups
     private static bool IsMitered(EndCutJson? end) => end is not null && (end.HeightAngle != 0 || end.WidthAngle != 0);
 
     /// <summary>The grade of all where only one is stated.</summary>
-    public static string? OnlyGrade(NestRequest request) => Stated(request, p => p.Grade, s => s.Grade) is [var only] ? only : null;
+    public static string? OnlyGrade(NestProblemRequest request) => Stated(request, p => p.Grade, s => s.Grade) is [var only] ? only : null;
 
     /// <summary>Only miters and cut bundles need the shape of the section; else sections are compared by their names alone.</summary>
-    private static Dictionary<string, Section?> Sections(NestRequest request, IEnumerable<PieceJson> pieces, NestMaterials materials, Catalogs catalogs) =>
+    private static Dictionary<string, Section?> Sections(NestProblemRequest request, IEnumerable<PieceJson> pieces, NestMaterials materials, Catalogs catalogs) =>
         pieces.Where(piece => request.Cut.Bundle is not null || IsMitered(piece)).Select(piece => materials.Of(piece).Section).OfType<string>().Distinct(StringComparer.Ordinal)
             .ToDictionary(name => name, catalogs.FindSection, StringComparer.Ordinal);
 
     private static NestProblem Problem(
-        NestRequest request, IReadOnlyList<PieceJson> pieces, IReadOnlyList<NestStockJson> stock, Dictionary<string, Section?> sections, NestMaterials materials)
+        NestProblemRequest request, IReadOnlyList<PieceJson> pieces, IReadOnlyList<NestStockJson> stock, Dictionary<string, Section?> sections, NestMaterials materials)
     {
         var scale = new LengthScale(request.LengthUnit);
         return new()

@@ -32,7 +32,8 @@ public sealed class NestOperation(INester nester, Catalogs catalogs) : Operation
     {
         var answer = NestAnswer.Of(request, catalogs, nester, context.Cancellation);
         context.Warnings.AddRange(NestWarnings.Of(request, [.. answer.Layouts]));
-        return answer.Write(context);
+        var choices = new NestChoices(request, catalogs, nester, context.Cancellation);
+        return answer.Write(context) with { Alternatives = choices.Alternatives(answer.Nests), NearMisses = choices.NearMisses(answer.Nests) };
     }
 
     protected override bool IsNothingPlanned(NestResponse response) => response.Status == NestAnswer.Infeasible;

@@ -1,41 +1,19 @@
 using System.ComponentModel.DataAnnotations;
-using SawEngine.Api.Features.Shop;
-using SawEngine.Api.Wire;
-using SawEngine.Core;
+using System.Text.Json.Serialization;
+using SawEngine.Core.Nesting.Alternatives;
 
 namespace SawEngine.Api.Features.Nests;
 
-/// <summary>Pieces to be cut from stock under one set of cut rules, without saws, dates and orders.</summary>
-public record NestRequest : OperationRequest, ITimeLimited
+/// <summary>A request for a nest, and for what else is worth knowing of it.</summary>
+public sealed record NestRequest : NestProblemRequest
 {
-    /// <summary>What is wanted.</summary>
-    [MinLength(1), MaxLength(Limits.Lines)]
-    public required IReadOnlyList<PieceJson> Pieces { get; init; }
+    private const int Kinds = 4;
 
-    /// <summary>What it may be cut from. Pieces are cut only from stock of the same section and grade.</summary>
-    [MaxLength(Limits.StockItems)]
-    public required IReadOnlyList<NestStockJson> Stock { get; init; }
+    /// <summary>Kinds of nests that are wanted beside the cheapest: each takes about as long again, and is listed where it is better in its kind and costs at most 5 % more.</summary>
+    [JsonPropertyOrder(1), MaxLength(Kinds)]
+    public IReadOnlyList<NestKind> Alternatives { get; init; } = [];
 
-    /// <summary>What cutting takes.</summary>
-    public required NestCutRulesJson Cut { get; init; }
-
-    /// <summary>When a remainder is kept, and what it is worth. Left out, nothing is kept or credited.</summary>
-    public RemnantRulesJson? Remnants { get; init; }
-
-    /// <summary>
-    /// Order lines, here entries of `pieces`, that may be begun and not finished at once: pallets that can stand at the saw. Where layouts cannot be put in an order with as few, a
-    /// warning says how many there are; none is changed for it.
-    /// </summary>
-    [Range(1, Limits.Lines)]
-    public int? MostOpenLines { get; init; }
-
-    /// <summary>How much work may be spent; equal requests spend equal work and give equal answers.</summary>
-    public Effort Effort { get; init; } = Effort.Standard;
-
-    /// <summary>Seconds after which the best answer so far is taken. Left out, only effort limits the work.</summary>
-    [Range(0, Limits.Seconds, MinimumIsExclusive = true)]
-    public decimal? TimeLimitSeconds { get; init; }
-
-    /// <summary>Whether values are money; else they are lengths.</summary>
-    internal bool IsCosted => Stock.Any(item => item.Cost is not null);
+    /// <summary>How far pieces, quantities and stock may be changed to look for what saves a bar; nothing is looked for where absent.</summary>
+    [JsonPropertyOrder(2)]
+    public NearMissLimitsJson? NearMisses { get; init; }
 }

@@ -29,4 +29,10 @@ public sealed record NestResponse : OperationResponse
     /// <summary>What ended the search: the proof, the effort's work, or the clock.</summary>
     [KnownValues(typeof(StoppedBy))]
     public required string StoppedBy { get; init; }
+
+    /// <summary>Nests of other kinds that were asked for and found, by kind.</summary>
+    public IReadOnlyList<NestAlternativeJson>? Alternatives { get; init; }
+
+    /// <summary>Small changes that save a bar, where asked for: more pieces placed first, then the greatest saving.</summary>
+    public IReadOnlyList<NearMissJson>? NearMisses { get; init; }
 }

@@ -15,7 +15,7 @@ internal sealed class NestTotals
 
     /// <summary>Layouts in the order in which they are cut, and all materials that are wanted, whether or not there are layouts of them.</summary>
     public NestTotals(
-        NestRequest request, Catalogs catalogs, IEnumerable<NestMaterial> wanted, IReadOnlyList<(NestMaterial Material, BarLayout Layout)> layouts)
+        NestProblemRequest request, Catalogs catalogs, IEnumerable<NestMaterial> wanted, IReadOnlyList<(NestMaterial Material, BarLayout Layout)> layouts)
     {
         (_scale, _layouts) = (new(request.LengthUnit), layouts);
         _kerf = _scale.Read(request.Cut.Kerf);

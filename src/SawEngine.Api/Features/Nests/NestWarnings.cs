@@ -9,7 +9,7 @@ namespace SawEngine.Api.Features.Nests;
 /// <summary>What a caller should know of a nesting request and the layouts for it, in the order in which they are cut.</summary>
 internal static class NestWarnings
 {
-    public static IEnumerable<WarningJson> Of(NestRequest request, IReadOnlyList<BarLayout> layouts)
+    public static IEnumerable<WarningJson> Of(NestProblemRequest request, IReadOnlyList<BarLayout> layouts)
     {
         if (TrimIsNotUsed(request))
             yield return TrimWarning();
@@ -22,7 +22,7 @@ internal static class NestWarnings
             yield return warning;
     }
 
-    private static bool TrimIsNotUsed(NestRequest request) => request.Cut.Trim > 0 && request.Stock.All(item => item.EndCondition == EndCondition.Sawn);
+    private static bool TrimIsNotUsed(NestProblemRequest request) => request.Cut.Trim > 0 && request.Stock.All(item => item.EndCondition == EndCondition.Sawn);
 
     private static WarningJson TrimWarning() => new()
     {
@@ -39,7 +39,7 @@ internal static class NestWarnings
     };
 
     /// <summary>Remainders that are scrap only because no more remnants may be left.</summary>
-    private static long NotKept(NestRequest request, IReadOnlyCollection<BarLayout> layouts) => RemnantLimit.NotKept(
+    private static long NotKept(NestProblemRequest request, IReadOnlyCollection<BarLayout> layouts) => RemnantLimit.NotKept(
         layouts, new(request.Remnants.ToRules(new(request.LengthUnit), request.IsCosted), ScrapValueMicrosPerKilogram: 0));
 
     private static WarningJson RemnantWarning(long notKept) => new()

@@ -64,6 +64,7 @@ public sealed record LimitsJson
         WaitingCalculations = Wire.Limits.WaitingCalculations,
         FaultsReported = Wire.Limits.FaultsReported,
         ViolationsReported = Wire.Limits.ViolationsReported,
+        FewerPieces = Wire.Limits.FewerPieces,
     };
 
     /// <summary>Largest body as sent, in bytes.</summary>
@@ -289,4 +290,8 @@ public sealed record LimitsJson
     /// <summary>Most broken rules listed in one evaluation of a nest; all are counted.</summary>
     [Range(1, 100_000_000)]
     public required int ViolationsReported { get; init; }
+
+    /// <summary>The most by which a quantity may be less in the search for near misses.</summary>
+    [Range(1, 100_000_000)]
+    public required int FewerPieces { get; init; }
 }
