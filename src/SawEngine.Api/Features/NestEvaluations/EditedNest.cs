@@ -51,8 +51,8 @@ internal sealed class EditedNest
     /// <summary>Cost of the layouts of stock that is offered, in millionths.</summary>
     public long ValueMicros => Known.Sum(_cost.Micros);
 
-    /// <summary>The layout of some cuts alone, booked for itself.</summary>
-    public BarLayout Part(BarLayout layout, IReadOnlyList<Cut> cuts) => Book(layout.Stock, layout.Repeat, layout.Bundle, cuts);
+    /// <summary>The layout of some cuts alone, booked for itself; how bars are bundled is asked of the layout as a whole.</summary>
+    public BarLayout Part(BarLayout layout, IReadOnlyList<Cut> cuts) => Book(layout.Stock, layout.Repeat, CutBundle.Single, cuts);
 
     /// <summary>The layouts as the request would state them with all positions.</summary>
     public IReadOnlyList<EditedLayoutJson> WithPositions() =>
@@ -66,9 +66,7 @@ internal sealed class EditedNest
     private BarLayout Booked(EditedLayoutJson json)
     {
         var stock = _stock.GetValueOrDefault(json.StockId) ?? new() { StockId = json.StockId, Kind = StockKind.Bar, Length = Length.Zero, CostMicros = 0 };
-        // The top row of a bundle may be short.
-        var bundle = json.Bundle is { } stated ? new CutBundle(stated.Wide, stated.High, Math.Min(stated.Wide * stated.High, json.Repeat)) : CutBundle.Single;
-        return Book(stock, json.Repeat, bundle, Cuts(json, stock));
+        return Book(stock, json.Repeat, json.Bundle is { } bundle ? CutBundle.Full(bundle.Wide, bundle.High) : CutBundle.Single, Cuts(json, stock));
     }
 
     private BarLayout Book(StockItem stock, int repeat, CutBundle bundle, IReadOnlyList<Cut> cuts) =>

@@ -104,6 +104,11 @@ public sealed class NestEvaluationTests(ServiceHost host)
         { Body(Bar($"{A},{B}"), cut: """{"kerf":2,"longestPiece":1999}"""), "#/layouts/0/cuts/1", NestRule.LongestPiece },
         { Body(Bar($"{A},{B}"), Pieces.Replace("2000", "1000").Replace("\"B\"", "\"B\",\"priority\":6")), "#/layouts/0/cuts/1", NestRule.Priority },
         { Body(Bar($"{A},{At("A", 1002.5m, 2002.9m)}"), OnePiece(",\"tolerance\":{\"plus\":1}")), "#/layouts/0/cuts/1", NestRule.PieceLength },
+        { Body(Bar(A, ",\"repeat\":2,\"bundle\":{\"wide\":2,\"high\":1}"), OnePiece(",\"section\":\"Square 50\"")), "#/layouts/0/bundle", NestRule.BundleTooLarge },
+        {
+            Body(Bar(A, ",\"repeat\":2,\"bundle\":{\"wide\":2,\"high\":1}"), OnePiece(",\"section\":\"L 100x100x10\""), cut: """{"kerf":2,"bundle":{"mostWide":4}}"""),
+            "#/layouts/0/bundle", NestRule.BundleSection
+        },
         { Limited(Kept("L", "remnant"), Kept("M", "remnant")), "#/layouts/1/remainder", NestRule.TooManyRemnants },
         { Limited(Kept("L", "scrap"), Kept("M", "scrap")), "#/layouts/0/remainder", NestRule.RemainderKind },
         { Limited("""{"layoutId":"L","stockId":"S","repeat":2,"cuts":[{"pieceId":"A"}]}"""), "#/layouts/0", NestRule.RemainderKind },
@@ -224,8 +229,8 @@ public sealed class NestEvaluationTests(ServiceHost host)
             var nest = await host.Post(Nests, request.ToJsonString(), 200);
             var layouts = nest["layouts"]!.AsArray();
             await AssertClean(nest, request, layouts, seed);
-            var positions = await AssertClean(nest, request, Kept(layouts, "layoutId", "sequence", "stockId", "repeat", "cuts", "pieceId", "start", "end", "turn", "remainder", "kind"), seed);
-            var order = await AssertClean(nest, request, Kept(layouts, "layoutId", "sequence", "stockId", "repeat", "cuts", "pieceId", "turn", "remainder", "kind"), seed);
+            var positions = await AssertClean(nest, request, Kept(layouts, "layoutId", "sequence", "stockId", "repeat", "bundle", "wide", "high", "cuts", "pieceId", "start", "end", "turn", "remainder", "kind"), seed);
+            var order = await AssertClean(nest, request, Kept(layouts, "layoutId", "sequence", "stockId", "repeat", "bundle", "wide", "high", "cuts", "pieceId", "turn", "remainder", "kind"), seed);
             Assert.Equal((string?)positions["requestDigest"], (string?)order["requestDigest"]);
             cuts += layouts.Sum(layout => layout!["cuts"]!.AsArray().Count);
             mitered += layouts.Sum(layout => layout!["cuts"]!.AsArray().Count(cut => cut!["endCut"] is not null));

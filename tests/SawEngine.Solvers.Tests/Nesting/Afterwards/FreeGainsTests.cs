@@ -13,7 +13,7 @@ public class FreeGainsTests
     public void Random_nests_gain_at_no_cost_and_never_have_more_layouts()
     {
         var (fewer, gathered) = (0, 0);
-        for (var seed = 0; seed < 500; seed++)
+        for (var seed = 0; seed < 750; seed++)
         {
             var problem = RandomProblem.Of(seed, mostLines: 12, mostQuantity: 20, mostStock: 8);
             var found = Solve(problem, takesFreeGains: false);
