@@ -15,8 +15,8 @@ namespace SawEngine.Solvers.Nesting;
 /// <param name="RepackSizes">How many bars are taken apart, in turn.</param>
 internal sealed record SearchEffort(int Cells, double GoodEnough, long FirstFillSteps, long FillSteps, int MoreDives, double GoodGap, long RepackWorkPerType, int VainRepacks, double VainRepacksPerBar, IReadOnlyList<int> RepackSizes)
 {
-    private static readonly SearchEffort Quick = new(32_768, 1e-3, 1_000_000, 2_000_000, 0, 3e-3, 3_000_000, 8, 0.7, [5, 7]);
-    private static readonly SearchEffort Standard = new(131_072, 2e-5, 5_000_000, 50_000_000, 6, 0, 30_000_000, 200, 15, [4, 6, 8]);
+    private static readonly SearchEffort Quick = new(32_768, 1e-3, 1_000_000, 2_000_000, 0, 2e-3, 5_000_000, 16, 1.0, [5, 7]);
+    private static readonly SearchEffort Standard = new(131_072, 5e-6, 5_000_000, 50_000_000, 6, 0, 50_000_000, 300, 30, [4, 6, 8]);
     private static readonly SearchEffort Thorough = new(131_072, 1e-6, 20_000_000, 500_000_000, 60, 0, 400_000_000, 1_000, 60, [4, 6, 8, 12]);
 
     public static SearchEffort Of(Effort effort) => effort switch { Effort.Quick => Quick, Effort.Standard => Standard, _ => Thorough };
