@@ -1,5 +1,6 @@
 using SawEngine.Solvers.Nesting.Master;
 using SawEngine.Solvers.Nesting.Pricing;
+using SawEngine.Solvers.Nesting.Proof;
 using SawEngine.Solvers.Nesting.Rounding;
 
 namespace SawEngine.Solvers.Nesting;
@@ -80,11 +81,12 @@ internal sealed class PartSearch
         return master;
     }
 
-    private void SolveRoot(MasterProgram master, Pricer pricer, long knownCost)
+    private RootProgram SolveRoot(MasterProgram master, Pricer pricer, long knownCost)
     {
         var root = new RootProgram(_part, master, pricer, _grid, _meter);
         root.Solve(Bound, knownCost, _effort.GoodEnough);
         Bound = Math.Max(Bound, Math.Min(knownCost, _grid.RoundUp(root.Bound)));
+        return root;
     }
 
     private void Run()
@@ -96,7 +98,7 @@ internal sealed class PartSearch
             return;
         var master = Master();
         var pricer = Pricer.Fine(_part, _effort.Cells, _meter);
-        SolveRoot(master, pricer, Cost);
+        var root = SolveRoot(master, pricer, Cost);
         if (IsProved || _meter.IsStopped)
             return;
         var (duals, pool) = (master.Duals.ToArray(), master.Columns.ToList());
@@ -106,6 +108,7 @@ internal sealed class PartSearch
             if (!IsLargeStep || IsProved)
                 break;
         }
+        SearchExactly(root);
         FillExactly(_effort.FillSteps);
         RepackBars(new Repack(_part, Pricer.Coarse(_part, _meter), duals, [.. pool, .. Bars], _meter));
     }
@@ -135,6 +138,17 @@ internal sealed class PartSearch
             Bars = found.Bars;
     }
 
+    private void SearchExactly(RootProgram root)
+    {
+        if (IsProved || _meter.IsStopped || root.SafeDuals() is not { } duals)
+            return;
+        var exact = new ExactSearch(_part, duals, _grid, _effort.ExactSteps, _meter.Cancellation);
+        exact.Run(Cost);
+        if (exact.Cheaper is { } cheaper)
+            Take((cheaper, 0));
+        Bound = Math.Max(Bound, Math.Min(Cost, exact.Bound));
+    }
+
     private void FillExactly(long mostSteps)
     {
         if (_part.Bars[0].CostMicros > 0 && !IsProved && ExactFill.Run(_part, Bound / _part.Bars[0].CostMicros, mostSteps, _meter) is { } filled)
@@ -146,7 +160,7 @@ internal sealed class PartSearch
         var started = _meter.Spent;
         _meter.Limit = started + _effort.RepackWorkPerType * _part.Types.Count;
         var vain = 0;
-        for (var i = 0; Bars.Count > _effort.RepackSizes[0] && vain < Math.Min(_effort.VainRepacks, Bars.Count * _effort.VainRepacksPerBar) && Cost - Bound > _effort.GoodGap * Cost && !IsProved && !_meter.IsStopped; i++)
+        for (var i = 0; Bars.Count > 1 && vain < Math.Min(_effort.VainRepacks, Bars.Count * _effort.VainRepacksPerBar) && Cost - Bound > _effort.GoodGap * Cost && !IsProved && !_meter.IsStopped; i++)
         {
             var before = Cost;
             Bars = repack.Try(Bars, _effort.RepackSizes[i % _effort.RepackSizes.Count]);

@@ -8,9 +8,6 @@ internal static class PeerComparison
 {
     private const string Usage = "peers nesting [--seconds N] [--seeds N] [--lengths N...]";
 
-    /// <summary>A small order first, on which every method should come near the optimum: where one finds nothing later on, its model is not to blame.</summary>
-    private static readonly IReadOnlyList<(int Lengths, int Pieces, int Remnants)> Sizes = [(5, 15, 4), .. ShopOrders.Sizes];
-
     /// <summary>Runs all sizes, or those of the numbers of lengths that are given; 1 where a nest is wrong or costs less than the engine's bound.</summary>
     public static async Task<int> Run(IEnumerable<string> args)
     {
@@ -18,7 +15,7 @@ internal static class PeerComparison
         {
             var options = new CommandOptions(args, "--seconds", "--seeds", "--lengths");
             var wanted = options.All("--lengths");
-            var sizes = Sizes.Where(size => wanted.Count == 0 || wanted.Contains($"{size.Lengths}")).ToList();
+            var sizes = ShopOrders.Sizes.Where(size => wanted.Count == 0 || wanted.Contains($"{size.Lengths}")).ToList();
             var faults = 0;
             foreach (var size in sizes)
                 faults += await Run(size, options.Number("--seconds", 10), (int)options.Number("--seeds", 3));

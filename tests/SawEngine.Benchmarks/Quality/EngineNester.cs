@@ -6,5 +6,5 @@ namespace SawEngine.Benchmarks.Quality;
 /// <summary>The one place that says which nester is measured.</summary>
 internal static class EngineNester
 {
-    public static INester Create() => new ColumnNester();
+    public static INester Create() => new BundledNester(new ColumnNester());
 }

@@ -60,7 +60,7 @@ internal static class NestingQuality
 
     private static void BesideGreedy(List<MeasuredNest> nests)
     {
-        var greedy = nests.Select(nest => MeasuredNest.Of(new GreedyNester(), nest.Instance, Effort.Quick, null)).ToList();
+        var greedy = nests.Select(nest => MeasuredNest.Of(new BundledNester(new GreedyNester()), nest.Instance, Effort.Quick, null)).ToList();
         Report.Say($"    money {Money(nests):0.00}, bars {nests.Sum(nest => nest.Bars)}, unplaced {nests.Sum(nest => nest.Unplaced)}; greedy: money {Money(greedy):0.00}, bars {greedy.Sum(nest => nest.Bars)}, unplaced {greedy.Sum(nest => nest.Unplaced)}");
     }
 

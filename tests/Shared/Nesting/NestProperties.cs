@@ -38,6 +38,9 @@ internal static class NestProperties
         Count(compared, "bound");
         if (nest.BoundMicros == least)
             Count(compared, "bound met");
+        // All nests know no limit of new remnants.
+        if (problem.Remnants?.MostNew is null)
+            Count(compared, nest.ValueMicros == least ? "least cost found" : "least cost missed");
         if (nest.BoundMicros > least)
             yield return $"bound {nest.BoundMicros} above least {least}";
         if (least > nest.ValueMicros)

@@ -1,4 +1,5 @@
 using SawEngine.Solvers.Nesting.Pricing;
+using SawEngine.Solvers.Nesting.Proof;
 
 namespace SawEngine.Solvers.Nesting.Master;
 
@@ -34,6 +35,15 @@ internal sealed class RootProgram(SearchPart part, MasterProgram master, Pricer 
             if (!isSmooth || PriceIsEnough(master.Duals, master.BarDuals, knownCost, goodEnough) || ColumnGeneration.AddBest(part, master, pricer, master.BarDuals) == 0)
                 return;
         }
+    }
+
+    /// <summary>The duals of the best bound; null where there is none, or where canceled.</summary>
+    public SafeDuals? SafeDuals()
+    {
+        if (_stable is null)
+            return null;
+        pricer.Price(_stable, _wanted, _available);
+        return pricer.SafeDualsOf(_wanted, _available);
     }
 
     private bool PriceIsEnough(double[] duals, double[] barDuals, long knownCost, double goodEnough)

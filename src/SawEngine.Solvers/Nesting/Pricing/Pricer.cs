@@ -1,3 +1,5 @@
+using SawEngine.Solvers.Nesting.Proof;
+
 namespace SawEngine.Solvers.Nesting.Pricing;
 
 /// <summary>Finds layouts of least reduced cost for given duals of the pieces.</summary>
@@ -92,6 +94,31 @@ internal sealed class Pricer
                 bound -= available[bars] * gain;
         }
         return bound / _scale;
+    }
+
+    /// <summary>The same bound in whole millionths with the duals that it stands on; null where nothing was priced.</summary>
+    public SafeDuals? SafeDualsOf(ReadOnlySpan<int> wanted, ReadOnlySpan<long> available)
+    {
+        var tables = _bounds ?? throw new InvalidOperationException("This pricer has no bounds.");
+        if (!_isPriced)
+            return null;
+        var factor = Factor(tables, available);
+        var (values, gains, bound) = (new long[_values.Length], new long[_best.Length], 0L);
+        for (var type = 0; type < values.Length; type++)
+        {
+            values[type] = (long)Math.Floor(Math.Floor(_values[type] * factor) / _scale);
+            bound += values[type] * wanted[type];
+        }
+        for (var bars = 0; bars < gains.Length; bars++)
+        {
+            if (available[bars] <= 0 || !_part.Bars[bars].IsLimited)
+                continue;
+            var best = tables.BestOf(bars, _scale, factor);
+            // What doubles lose is far below one millionth.
+            gains[bars] = best.Set < 0 || best.Value <= ScaledCost(bars) ? 0 : (long)Math.Ceiling((best.Value - ScaledCost(bars)) / _scale) + 1;
+            bound -= available[bars] * gains[bars];
+        }
+        return new(values, gains, bound);
     }
 
     private double Factor(FillTables tables, ReadOnlySpan<long> available)

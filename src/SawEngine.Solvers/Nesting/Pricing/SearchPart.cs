@@ -107,6 +107,15 @@ internal sealed class SearchPart
         }
     }
 
+    /// <summary>The total of some pieces' sizes.</summary>
+    public static long TotalOf(IReadOnlyList<long> sizes, ReadOnlySpan<int> counts)
+    {
+        var total = 0L;
+        for (var type = 0; type < counts.Length; type++)
+            total += sizes[type] * counts[type];
+        return total;
+    }
+
     private OpenBar OpenBarOf(Column column, int stock, int bars)
     {
         var bar = OpenBar.Empty(stock, bars);

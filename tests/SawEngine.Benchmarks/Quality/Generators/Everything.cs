@@ -8,12 +8,14 @@ using SawEngine.Core.Stock;
 namespace SawEngine.Benchmarks.Quality.Generators;
 
 /// <summary>
-/// Orders with all that nesting knows, in money: raw ends of several conditions, trim, kept remnants, scrap, heats, certificates and miters.
+/// Orders with all that nesting knows, in money: raw ends of several conditions, trim, kept remnants, scrap, heats, certificates, miters, bars to pull and passes to pay, and
+/// cut bundles of up to four bars.
 /// Mill lengths of every heat and document can be bought, so that every piece can be placed.
 /// </summary>
 internal static class Everything
 {
     private const int CostMicrosPerMillimeter = 40_000;
+    private const long PullMicros = 4_000_000;
     private static readonly Section Tube = SectionCatalog.Standard.Find("SHS 100x100x5 EN 10219")!;
     private static readonly Grade Steel = GradeCatalog.Standard.Find("S355J2H")!;
     private static readonly string[] Heats = ["H1", "H2", "H3"];
@@ -49,9 +51,11 @@ internal static class Everything
                 },
                 Capacity = new(Length.FromMillimeters(250), Length.FromMillimeters(300), Length.FromMillimeters(250)),
                 MiterRange = new(Angle.FromDegrees(60), Angle.FromDegrees(60)),
+                Bundle = new(2, 2) { HoldDown = true },
             },
             Remnants = new(Length.FromMillimeters(800), 0.6m),
             ScrapValueMicrosPerKilogram = 200_000,
+            CostPerCutMicros = 1_000_000,
         };
         return new($"{seed}", problem);
     }
@@ -86,6 +90,7 @@ internal static class Everything
         Grade = Steel,
         Length = Length.FromMillimeters(millimeters),
         Quantity = null,
+        PullCostMicros = PullMicros,
         EndCondition = EndCondition.Rolled,
         CostMicros = (long)millimeters * CostMicrosPerMillimeter,
         Heat = heat,
@@ -105,6 +110,7 @@ internal static class Everything
             Length = Length.FromMillimeters(tenths / 10m),
             EndCondition = random.Of(EndCondition.Sawn, EndCondition.Sheared, EndCondition.FlameCut, EndCondition.Rolled),
             CostMicros = tenths * (CostMicrosPerMillimeter / 10L) * 9 / 10,
+            PullCostMicros = PullMicros,
             Heat = known ? random.Of(Heats) : null,
             Certificate = known ? random.Of(Certificate.None, Certificate.Type22, Certificate.Type31) : Certificate.None,
         };

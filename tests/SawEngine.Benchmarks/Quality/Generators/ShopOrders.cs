@@ -16,7 +16,7 @@ internal static class ShopOrders
     private static readonly int[] MillLengths = [60_000, 65_000, 120_000];
 
     /// <summary>The sizes: lengths, pieces, remnants.</summary>
-    public static readonly IReadOnlyList<(int Lengths, int Pieces, int Remnants)> Sizes = [(12, 60, 30), (20, 300, 40), (40, 800, 100), (60, 2000, 200)];
+    public static readonly IReadOnlyList<(int Lengths, int Pieces, int Remnants)> Sizes = [(5, 15, 4), (8, 30, 10), (12, 60, 30), (20, 300, 40), (40, 800, 100), (60, 2000, 200)];
 
     /// <summary>An order of a size. Orders of one size and seed differ by nothing but the grid.</summary>
     public static BarProblem Of((int Lengths, int Pieces, int Remnants) size, LengthGrid grid, int seed)

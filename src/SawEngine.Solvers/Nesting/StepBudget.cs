@@ -1,6 +1,6 @@
-namespace SawEngine.Solvers.Nesting.Afterwards;
+namespace SawEngine.Solvers.Nesting;
 
-/// <summary>Steps left to an improvement after nesting; steps are counted by the searches themselves, so that the same request always stops at the same place.</summary>
+/// <summary>Steps left to a search; they are counted by the searches themselves, so that the same request always stops at the same place.</summary>
 internal sealed class StepBudget(long steps, CancellationToken cancellation)
 {
     /// <summary>Steps taken so far.</summary>
