@@ -139,7 +139,8 @@ internal sealed class PlanRollUp(
                     : NestStatus.Feasible,
                 ValueMicros = value,
                 BoundMicros = Math.Min(nest.BoundMicros, value),
-                StoppedBy = nest.StoppedBy,
+                // The proof was of the nest as it was made; on saws that differ from each other it does not reach as far.
+                StoppedBy = nest.StoppedBy == StoppedBy.Proof && value > nest.BoundMicros ? StoppedBy.Effort : nest.StoppedBy,
             };
         }).ToList();
     }

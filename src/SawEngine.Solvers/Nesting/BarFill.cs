@@ -98,11 +98,12 @@ internal sealed class BarFill
             var type = _types[index];
             if (!_model.ClassServes(_stock.Class, type) || !NestModel.Joins(lays, type))
                 continue;
-            var most = (int)Math.Min(_model.Fitting(_stock, position, face, type, depth == 0), _wanted[index]);
+            var most = (int)Math.Min(_model.Fitting(_stock, position, face, lays, type, depth == 0, asOrdered: false), _wanted[index]);
             for (var count = most; count > 0 && _steps > 0; count--)
             {
                 _path[depth] = (index, count);
-                Search(_model.EndOf(_stock, position, face, type, count, depth == 0), type.SecondFace, lays & type.Lays, index + 1, depth + 1);
+                if (_model.PlaceOf(_stock, position, face, lays, type, count, depth == 0, asOrdered: false) is { } place)
+                    Search(place.End, place.Face, place.Lays, index + 1, depth + 1);
             }
         }
     }

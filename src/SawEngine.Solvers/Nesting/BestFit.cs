@@ -104,7 +104,7 @@ internal sealed class BestFit
             var shelf = _shelves[i];
             if (!_model.ClassServes(shelf.Class, type) || !NestModel.Joins(shelf.Lays, type))
                 continue;
-            var need = _model.Gap(shelf.Face, type.FirstFace) + type.Overall + _model.EndNeed(shelf.Class, type.SecondFace);
+            var need = NeedOf(shelf, type);
             if (shelf.Rooms.Count == 0 || shelf.Rooms.Max.Room < need)
                 continue;
             var tightest = shelf.Rooms.GetViewBetween((need, 0), (long.MaxValue, int.MaxValue)).Min;
@@ -115,6 +115,18 @@ internal sealed class BestFit
             return null;
         _shelves[bestShelf].Rooms.Remove(best);
         return best.Index;
+    }
+
+    /// <summary>The least room that takes a piece in one way or another.</summary>
+    private long NeedOf(Shelf shelf, PieceType type)
+    {
+        var least = long.MaxValue;
+        foreach (var way in type.Ways)
+        {
+            if ((shelf.Lays & way.Lays) != 0)
+                least = Math.Min(least, _model.Gap(shelf.Face, way.FirstFace) + type.Overall + _model.EndNeed(shelf.Class, way.SecondFace));
+        }
+        return least;
     }
 
     /// <summary>Open bars of one class whose last faces are alike, by room.</summary>

@@ -45,7 +45,7 @@ internal static class CheaperStock
     private static OpenBar? Relaid(NestModel model, OpenBar bar, List<PieceRun> runs, int stock)
     {
         var (from, to) = (model.Stock[bar.Stock], model.Stock[stock]);
-        var firstFace = model.Types[runs[0].Type].FirstFace;
+        var firstFace = model.Types[runs[0].Type].Ways[runs[0].Way].FirstFace;
         var position = bar.Position - model.Lead(from.Class, firstFace) + model.Lead(to.Class, firstFace);
         if (position > to.Length - model.EndNeed(to.Class, bar.Face) || runs.Exists(run => !model.Serves(stock, model.Types[run.Type])))
             return null;

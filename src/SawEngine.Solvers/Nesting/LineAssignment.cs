@@ -72,7 +72,7 @@ internal sealed class LineAssignment
                     line.Left -= each * alike;
                 _waiting[type].RemoveAll(line => line.Left == 0);
             }
-            Emit(bar, alike, [.. runs.SelectMany(run => Enumerable.Range(0, run.Count).Select(_ => pieces[run.Type].Dequeue()))]);
+            Emit(bar, alike, [.. runs.SelectMany(run => Enumerable.Range(0, run.Count).Select(piece => new PlacedPiece(pieces[run.Type].Dequeue(), _model.Types[run.Type].Ways[run.WayOf(piece)].Turn)))]);
             left -= alike;
         }
     }
@@ -116,18 +116,18 @@ internal sealed class LineAssignment
         return parts;
     }
 
-    private void Emit(OpenBar bar, int bars, List<OrderLine> lines)
+    private void Emit(OpenBar bar, int bars, List<PlacedPiece> pieces)
     {
         var stock = _model.Stock[bar.Stock].Item;
         var key = new StringBuilder().Append(CultureInfo.InvariantCulture, $"{bar.Stock}");
-        foreach (var line in lines)
-            key.Append(CultureInfo.InvariantCulture, $"|{line.Ref.OrderId.Length}:{line.Ref.OrderId}:{line.Ref.LineId}");
+        foreach (var (line, turn) in pieces)
+            key.Append(CultureInfo.InvariantCulture, $"|{line.Ref.OrderId.Length}:{line.Ref.OrderId}:{(int)turn}:{line.Ref.LineId}");
         if (_layoutIndex.TryGetValue(key.ToString(), out var known))
         {
             _layouts[known] = _layouts[known] with { Repeat = _layouts[known].Repeat + bars };
             return;
         }
-        var layout = LayoutPositions.Lay(stock, lines, _problem.Rules, LayoutCost.Of(_problem))
+        var layout = LayoutPositions.Lay(stock, pieces, _problem.Rules, LayoutCost.Of(_problem))
             ?? throw new InvalidOperationException("A layout that was found does not fit its bar.");
         _layoutIndex.Add(key.ToString(), _layouts.Count);
         _layouts.Add(layout with { Repeat = bars });

@@ -195,19 +195,62 @@ internal sealed class NestModel
     private static long Half(long length) => length >> 1;
 
     /// <summary>How many pieces of a type fit behind a position, and 0 where none does.</summary>
-    public long Fitting(BarStock stock, long position, int lastFace, PieceType type, bool isEmpty)
+    public long Fitting(BarStock stock, long position, int face, int lays, PieceType type, bool isEmpty, bool asOrdered)
     {
-        var first = isEmpty ? Lead(stock.Class, type.FirstFace) : Gap(lastFace, type.FirstFace);
-        var room = stock.Length - position - EndNeed(stock.Class, type.SecondFace) - first - type.Overall;
-        return room < 0 ? 0 : 1 + room / (Gap(type.SecondFace, type.FirstFace) + type.Overall);
+        var most = 0L;
+        var ways = asOrdered ? 1 : type.Ways.Count;
+        for (var way = 0; way < ways; way++)
+        {
+            for (var other = 0; other < ways; other++)
+            {
+                if ((lays & type.Ways[way].Lays & type.Ways[other].Lays) != 0)
+                    most = Math.Max(most, Fitting(stock, StartOf(stock, position, face, type.Ways[way], isEmpty), type, way, other));
+            }
+        }
+        return most;
     }
 
-    /// <summary>Where the last of some pieces of a type ends that are laid behind a position.</summary>
-    public long EndOf(BarStock stock, long position, int lastFace, PieceType type, int count, bool isEmpty)
+    private long Fitting(BarStock stock, long start, PieceType type, int way, int other)
     {
-        var first = isEmpty ? Lead(stock.Class, type.FirstFace) : Gap(lastFace, type.FirstFace);
-        return position + first + count * type.Overall + (count - 1) * Gap(type.SecondFace, type.FirstFace);
+        if (start + type.Overall > stock.Length)
+            return 0;
+        // The last face decides what must stay behind it: by the room alone it may be a piece or two more.
+        var two = EndOf(type, way, other, 3) - type.Overall;
+        var count = 2 * ((stock.Length - start) / two) + 2;
+        while (count > 0 && start + EndOf(type, way, other, count) + EndNeed(stock.Class, LastFace(type, way, other, count)) > stock.Length)
+            count--;
+        return count;
     }
+
+    /// <summary>
+    /// Where some pieces of a type come to lie behind a position: all one way, or one way and another in turns, so that facing ends are parallel where they can be.
+    /// The place that ends first is taken; null where they do not fit.
+    /// </summary>
+    public RunPlace? PlaceOf(BarStock stock, long position, int face, int lays, PieceType type, long count, bool isEmpty, bool asOrdered)
+    {
+        RunPlace? best = null;
+        var ways = asOrdered ? 1 : type.Ways.Count;
+        for (var way = 0; way < ways; way++)
+        {
+            for (var other = 0; other < ways; other++)
+            {
+                var left = lays & type.Ways[way].Lays & type.Ways[other].Lays;
+                var end = StartOf(stock, position, face, type.Ways[way], isEmpty) + EndOf(type, way, other, count);
+                var last = LastFace(type, way, other, count);
+                if (left != 0 && end + EndNeed(stock.Class, last) <= stock.Length && (best is null || end < best.Value.End))
+                    best = new(end, last, left, way, other);
+            }
+        }
+        return best;
+    }
+
+    private long StartOf(BarStock stock, long position, int face, PieceWay way, bool isEmpty) =>
+        position + (isEmpty ? Lead(stock.Class, way.FirstFace) : Gap(face, way.FirstFace));
+
+    private long EndOf(PieceType type, int way, int other, long count) =>
+        count * type.Overall + count / 2 * Gap(type.Ways[way].SecondFace, type.Ways[other].FirstFace) + (count - 1) / 2 * Gap(type.Ways[other].SecondFace, type.Ways[way].FirstFace);
+
+    private static int LastFace(PieceType type, int way, int other, long count) => type.Ways[count % 2 == 0 ? other : way].SecondFace;
 
     /// <summary>Indexes of types and stock that are linked by who may serve whom, in their order.</summary>
     public IEnumerable<(List<int> Types, List<int> Stock)> Parts()
@@ -260,12 +303,13 @@ internal sealed class NestModel
                 continue;
             var need = new PieceNeed(line, chosenHeats.GetValueOrDefault(line.Ref), fromOwnPlant);
             var needed = IndexOf(needIndex, NeedKey(need, access), needs, need);
-            var (first, second) = (FaceIndex(line.FirstEnd, line.Section), FaceIndex(line.SecondEnd, line.Section));
+            var ways = PieceFaces.Of(line).Select(faces => new PieceWay(faces.Turn, FaceIndex(faces.First, line.Section), FaceIndex(faces.Second, line.Section), LaysOf(line, faces.Turn))).ToList();
+            var (first, second) = (ways[0].FirstFace, ways[0].SecondFace);
             var overall = PieceGeometry.Of(line).Overall.Nanometers;
             object? urgency = byPriority ? (line.Priority, DueOf(problem, line)) : null;
             if (!types.TryGetValue((overall, first, second, needed, urgency), out var type))
             {
-                type = new() { Overall = overall, FirstFace = first, SecondFace = second, Lays = LaysOf(line), Need = needed };
+                type = new() { Overall = overall, Ways = ways, Need = needed };
                 types.Add((overall, first, second, needed, urgency), type);
             }
             type.Lines.Add((line, quantity));
@@ -280,7 +324,7 @@ internal sealed class NestModel
         }
     }
 
-    private int LaysOf(OrderLine line) => CutFit.LaysOf(line, _rules).Sum(lay => 1 << lay.QuarterTurns);
+    private int LaysOf(OrderLine line, PieceTurn turn) => CutFit.LaysOf(line, turn, _rules).Sum(lay => 1 << lay.QuarterTurns);
 
     private static IEnumerable<OrderLine> ByUrgency(NestProblem problem) =>
         problem.Lines.OrderBy(line => line.Priority).ThenBy(line => DueOf(problem, line)).ThenBy(line => line.Ref);

@@ -5,26 +5,25 @@ namespace SawEngine.Solvers.Nesting;
 /// <param name="Bars">How many bars.</param>
 /// <param name="Last">Their last run of pieces; null where still empty.</param>
 /// <param name="Position">Where their last piece ends, in nanometers.</param>
-/// <param name="Face">The second face of their last piece.</param>
+/// <param name="Face">The last face of their last piece.</param>
 /// <param name="Lays">The lays in which all their cuts can be made, as bits.</param>
 /// <param name="Transfer">What bringing each bar to another plant costs.</param>
-internal sealed record OpenBar(int Stock, int Bars, PieceRun? Last, long Position, int Face, int Lays, long Transfer)
+/// <param name="AsOrdered">Whether no piece is turned.</param>
+internal sealed record OpenBar(int Stock, int Bars, PieceRun? Last, long Position, int Face, int Lays, long Transfer, bool AsOrdered)
 {
-    public static OpenBar Empty(int stock, int bars) => new(stock, bars, null, 0, 0, NestModel.AnyLay, 0);
+    public static OpenBar Empty(int stock, int bars, bool asOrdered = false) => new(stock, bars, null, 0, 0, NestModel.AnyLay, 0, asOrdered);
 
-    /// <summary>Some of the bars with further pieces on each.</summary>
+    /// <summary>Some of the bars with further pieces on each, which must fit.</summary>
     public OpenBar With(NestModel model, int typeIndex, int count, int bars)
     {
         var type = model.Types[typeIndex];
-        var end = model.EndOf(model.Stock[Stock], Position, Face, type, count, Last is null);
-        return new(Stock, bars, new(Last, typeIndex, count), end, type.SecondFace, Lays & type.Lays, Math.Max(Transfer, model.TransferCost(Stock, type)));
+        var place = model.PlaceOf(model.Stock[Stock], Position, Face, Lays, type, count, Last is null, AsOrdered) ?? throw new InvalidOperationException("Pieces do not fit.");
+        return new(Stock, bars, new(Last, typeIndex, count, place.Way, place.OtherWay), place.End, place.Face, place.Lays, Math.Max(Transfer, model.TransferCost(Stock, type)), AsOrdered);
     }
 
     /// <summary>How many pieces of a type fit on each bar.</summary>
     public long Fitting(NestModel model, PieceType type) =>
-        model.Serves(Stock, type) && NestModel.Joins(Lays, type)
-            ? model.Fitting(model.Stock[Stock], Position, Face, type, Last is null)
-            : 0;
+        model.Serves(Stock, type) ? model.Fitting(model.Stock[Stock], Position, Face, Lays, type, Last is null, AsOrdered) : 0;
 
     /// <summary>What each bar costs.</summary>
     public long NetCost(NestModel model) => model.NetCost(model.Stock[Stock], Position, Face) + Transfer;

@@ -14,6 +14,9 @@ internal sealed class PartSearch
     /// <summary>Where one more bar is a large step in cost, what is left after a step is priced more thoroughly.</summary>
     private const int RoundsPerLargeStep = 20;
 
+    /// <summary>Where no nest is known, one is looked for that costs no more than the bound and this part of it.</summary>
+    private const int LikelyGap = 8;
+
     private readonly SearchPart _part;
     private readonly SearchEffort _effort;
     private readonly SearchMeter _meter;
@@ -51,8 +54,8 @@ internal sealed class PartSearch
         var search = new PartSearch(part, [], knownBound, effort, meter);
         if (meter.IsStopped || Pricer.IsTooLarge(part))
             return knownBound;
-        var master = search.Master();
-        search.SolveRoot(master, Pricer.Fine(part, effort.Cells, meter), long.MaxValue);
+        var root = search.SolveRoot(search.Master(), Pricer.Fine(part, effort.Cells, meter), long.MaxValue);
+        search.SearchExactly(root, search.Bound + search.Bound / LikelyGap);
         return search.Bound;
     }
 
@@ -108,7 +111,8 @@ internal sealed class PartSearch
             if (!IsLargeStep || IsProved)
                 break;
         }
-        SearchExactly(root);
+        if (!IsProved && SearchExactly(root, Cost) is { } cheaper)
+            Take((cheaper, 0));
         FillExactly(_effort.FillSteps);
         RepackBars(new Repack(_part, Pricer.Coarse(_part, _meter), duals, [.. pool, .. Bars], _meter));
     }
@@ -138,15 +142,14 @@ internal sealed class PartSearch
             Bars = found.Bars;
     }
 
-    private void SearchExactly(RootProgram root)
+    private List<Column>? SearchExactly(RootProgram root, long knownCost)
     {
-        if (IsProved || _meter.IsStopped || root.SafeDuals() is not { } duals)
-            return;
+        if (_meter.IsStopped || root.SafeDuals() is not { } duals)
+            return null;
         var exact = new ExactSearch(_part, duals, _grid, _effort.ExactSteps, _meter.Cancellation);
-        exact.Run(Cost);
-        if (exact.Cheaper is { } cheaper)
-            Take((cheaper, 0));
-        Bound = Math.Max(Bound, Math.Min(Cost, exact.Bound));
+        exact.Run(knownCost);
+        Bound = Math.Max(Bound, Math.Min(knownCost, exact.Bound));
+        return exact.Cheaper;
     }
 
     private void FillExactly(long mostSteps)

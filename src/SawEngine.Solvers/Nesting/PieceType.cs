@@ -8,12 +8,28 @@ internal sealed class PieceType
     /// <summary>Overall length in nanometers.</summary>
     public required long Overall { get; init; }
 
-    public required int FirstFace { get; init; }
+    /// <summary>The ways in which its pieces may lie, as ordered first.</summary>
+    public required IReadOnlyList<PieceWay> Ways
+    {
+        get;
+        init
+        {
+            field = value;
+            Lays = value.Aggregate(0, (lays, way) => lays | way.Lays);
+        }
+    }
 
-    public required int SecondFace { get; init; }
+    /// <summary>The first face as ordered.</summary>
+    public int FirstFace => Ways[0].FirstFace;
 
-    /// <summary>The lays in which both its faces can be cut, as bits.</summary>
-    public required int Lays { get; init; }
+    /// <summary>The second face as ordered.</summary>
+    public int SecondFace => Ways[0].SecondFace;
+
+    /// <summary>Whether any face is not square.</summary>
+    public bool IsMitered => FirstFace != 0 || SecondFace != 0;
+
+    /// <summary>The lays in which both faces can be cut, in one way or another, as bits.</summary>
+    public int Lays { get; private init; }
 
     /// <summary>Index of the need.</summary>
     public required int Need { get; init; }
@@ -26,7 +42,7 @@ internal sealed class PieceType
     /// <summary>The same type with fewer pieces of each line.</summary>
     public PieceType For(IReadOnlyDictionary<PieceRef, int> quantities)
     {
-        var type = new PieceType { Overall = Overall, FirstFace = FirstFace, SecondFace = SecondFace, Lays = Lays, Need = Need };
+        var type = new PieceType { Overall = Overall, Ways = Ways, Need = Need };
         foreach (var (line, quantity) in Lines.Select(one => (one.Line, Math.Min(one.Quantity, quantities.GetValueOrDefault(one.Line.Ref)))))
         {
             if (quantity == 0)

@@ -49,7 +49,7 @@ public class PlannerTests
             sawn += layout.Cuts.Count * layout.Repeat;
         }
         Assert.Equal(12, sawn);
-        Assert.True(Plan(problem).Jobs.Sum(job => job.Time.Cut) > plan.Jobs.Sum(job => job.Time.Cut));
+        Assert.All(Plan(problem).Layouts, planned => Assert.Equal(planned.Layout.Cuts.Count + 1, SawCut.Of(planned.Layout).Count));
     }
 
     [Fact]

@@ -33,7 +33,7 @@ internal static class NestProperties
         var problem = RandomProblem.Of(seed, mostLines: 3, mostQuantity: 2, mostStock: 3);
         var nest = nester.Solve(problem, Effort.Standard, CancellationToken.None);
         var placed = Placed(nest);
-        if (placed.Count == 0 || ExhaustiveNest.LeastCost(problem, placed) is not { } least)
+        if (placed.Count == 0 || ExhaustiveNest.LeastCost(problem, placed, withTurns: true) is not { } least)
             yield break;
         Count(compared, "bound");
         if (nest.BoundMicros == least)

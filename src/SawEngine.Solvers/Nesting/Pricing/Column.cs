@@ -2,9 +2,10 @@ namespace SawEngine.Solvers.Nesting.Pricing;
 
 /// <summary>One layout: a column of the master program. Two are equal where bars and runs are.</summary>
 /// <param name="Bars">Index of the alike bars that it is cut from.</param>
-/// <param name="Runs">Types and counts of pieces in the order in which they lie on the bar.</param>
+/// <param name="Runs">Types and counts of pieces.</param>
 /// <param name="CostMicros">Cost of one bar.</param>
-internal sealed record Column(int Bars, (int Type, int Count)[] Runs, long CostMicros)
+/// <param name="Laid">One such bar.</param>
+internal sealed record Column(int Bars, (int Type, int Count)[] Runs, long CostMicros, OpenBar Laid)
 {
     /// <summary>Whether no more pieces are given than are wanted.</summary>
     public bool IsProper(ReadOnlySpan<int> wanted)

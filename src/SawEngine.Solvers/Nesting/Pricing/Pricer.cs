@@ -14,6 +14,10 @@ internal sealed class Pricer
     private const double LargestValue = 1.9e9;
 
     private readonly SearchPart _part;
+    /// <summary>So many wedges are given away at most to find a layout that fits.</summary>
+    private const int MostWedges = 4;
+
+    private readonly int _wedge;
     private readonly FillTables _layouts;
     private readonly FillTables? _bounds;
     private readonly BestFill[] _best;
@@ -28,6 +32,7 @@ internal sealed class Pricer
         (_part, _meter) = (part, meter);
         _layouts = new(part, layouts);
         _bounds = bounds is null ? null : bounds.IsAs(layouts) ? _layouts : new(part, bounds);
+        _wedge = (int)Math.Max(1, part.SafeSizes.Zip(part.LeastSizes, (safe, least) => safe - least).DefaultIfEmpty().Max() / 2 / (bounds ?? layouts).Unit);
         _best = new BestFill[part.Bars.Count];
         _values = new int[part.Demand.Count];
     }
@@ -42,8 +47,12 @@ internal sealed class Pricer
         return new(part, PricingGrid.ForLayouts(part, mostCells), PricingGrid.ForBounds(part, mostCells), meter);
     }
 
-    /// <summary>Prices quickly, without bounds.</summary>
-    public static Pricer Coarse(SearchPart part, SearchMeter meter) => new(part, PricingGrid.ForLayouts(part, Math.Min(CoarseCells, FillTables.MostCells(part))), null, meter);
+    /// <summary>Prices quickly, on rounded grids; without bounds where the place of a piece on a bar does not matter.</summary>
+    public static Pricer Coarse(SearchPart part, SearchMeter meter)
+    {
+        var cells = Math.Min(CoarseCells, FillTables.MostCells(part));
+        return new(part, PricingGrid.ForLayouts(part, cells), part.LeastSizes.SequenceEqual(part.SafeSizes) ? null : PricingGrid.ForBounds(part, cells), meter);
+    }
 
     /// <summary>Whether the tables of a part would be too many or too large for cells small enough to be of use.</summary>
     public static bool IsTooLarge(SearchPart part) => FillTables.MostCells(part) < LeastCells;
@@ -68,7 +77,13 @@ internal sealed class Pricer
     {
         if (_bounds is null || IsExact)
             return _layouts.ColumnOf(bars, _best[bars]);
-        return _bounds.ColumnOf(bars, _best[bars]) ?? _layouts.ColumnOf(bars, _layouts.BestOf(bars, _scale, 1));
+        // Of what the bound thinks best, a little less may fit where not all faces are parallel.
+        for (var part = 0; part <= MostWedges; part++)
+        {
+            if (_best[bars].Cells - part * _wedge >= 0 && _bounds.ColumnOf(bars, _best[bars] with { Cells = _best[bars].Cells - part * _wedge }) is { } column)
+                return column;
+        }
+        return _layouts.ColumnOf(bars, _layouts.BestOf(bars, _scale, 1));
     }
 
     /// <summary>

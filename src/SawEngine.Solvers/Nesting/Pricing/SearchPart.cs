@@ -55,19 +55,15 @@ internal sealed class SearchPart
     /// <summary>The layout of pieces on one of some bars; null where they do not fit.</summary>
     public Column? ColumnOf(int bars, ReadOnlySpan<int> counts)
     {
-        var bar = OpenBar.Empty(Bars[bars].Stock[0], 1);
-        var runs = new List<(int Type, int Count)>();
+        var (runs, laid) = (new List<(int Type, int Count)>(), new List<(int Type, int Count)>());
         for (var type = 0; type < counts.Length; type++)
         {
             if (counts[type] == 0)
                 continue;
-            var (index, piece) = (Types[type], TypeOf(type));
-            if (bar.Fitting(Model, piece) < counts[type])
-                return null;
-            bar = bar.With(Model, index, counts[type], 1);
             runs.Add((type, counts[type]));
+            laid.Add((Types[type], counts[type]));
         }
-        return runs.Count == 0 ? null : new(bars, [.. runs], bar.NetCost(Model));
+        return runs.Count > 0 && CutOrder.Lay(Model, Bars[bars].Stock[0], 1, laid) is { } bar ? new(bars, [.. runs], bar.NetCost(Model), bar) : null;
     }
 
     /// <summary>Layouts on the stock items that they take their bars from.</summary>
@@ -82,7 +78,7 @@ internal sealed class SearchPart
                 var stock = left[alike.Key.Bars].Peek();
                 var taken = Math.Min(open, there[stock]);
                 if (taken > 0)
-                    yield return OpenBarOf(alike.Key, stock, taken);
+                    yield return alike.Key.Laid with { Stock = stock, Bars = taken };
                 open -= taken;
                 there[stock] -= taken;
                 if (there[stock] == 0)
@@ -101,7 +97,7 @@ internal sealed class SearchPart
             if (!types.ContainsKey(bar.Last!.Type))
                 continue;
             var runs = PieceRun.InOrder(bar.Last).Select(run => (types[run.Type], run.Count)).ToArray();
-            var column = new Column(kinds[bar.Stock], runs, bar.NetCost(Model));
+            var column = new Column(kinds[bar.Stock], runs, bar.NetCost(Model), bar);
             for (var i = 0; i < bar.Bars; i++)
                 yield return column;
         }
@@ -114,14 +110,6 @@ internal sealed class SearchPart
         for (var type = 0; type < counts.Length; type++)
             total += sizes[type] * counts[type];
         return total;
-    }
-
-    private OpenBar OpenBarOf(Column column, int stock, int bars)
-    {
-        var bar = OpenBar.Empty(stock, bars);
-        foreach (var (type, count) in column.Runs)
-            bar = bar.With(Model, Types[type], count, bars);
-        return bar;
     }
 
     private (int Set, long Transfer)[] SetsFor(AlikeBars bars)
