@@ -13,14 +13,14 @@ namespace SawEngine.Core.Nesting;
 public static class LayoutPositions
 {
     /// <summary>Where the first piece may start: behind the trim of a raw end, and behind the cut of its own mitered face.</summary>
-    public static Length Lead(StockItem stock, EndCut firstFace, CutRules rules)
-    {
-        var trim = CutOff(stock, rules);
-        return firstFace.IsSquare ? trim : Length.Max(trim, firstFace.KerfAlongBar(rules.Kerf) + rules.ThinnestSlice);
-    }
+    public static Length Lead(StockItem stock, EndCut firstFace, CutRules rules) => Length.Max(CutOff(stock, rules), LeadOf(firstFace, rules));
+
+    /// <summary>What a first face takes for its own cut: nothing where it is square.</summary>
+    public static Length LeadOf(EndCut firstFace, CutRules rules) =>
+        firstFace.IsSquare ? Length.Zero : firstFace.KerfAlongBar(rules.Kerf) + rules.ThinnestSlice;
 
     /// <summary>What is cut off before anything else: the trim of a raw end, or all before the stretch that pieces are cut from.</summary>
-    private static Length CutOff(StockItem stock, CutRules rules) => Length.Max(rules.TrimFor(stock.EndCondition), BarStretch.Of(stock).From);
+    public static Length CutOff(StockItem stock, CutRules rules) => Length.Max(rules.TrimFor(stock.EndCondition), BarStretch.Of(stock).From);
 
     /// <summary>
     /// From the last point of a face to the first point of the next piece's face, along the bar: the kerf where they are parallel, else both kerfs and the
@@ -44,13 +44,23 @@ public static class LayoutPositions
     /// </summary>
     public static Length LastEnd(StockItem stock, EndCut lastFace, CutRules rules)
     {
-        var held = rules.Tail > Length.Zero || !lastFace.IsSquare
-            ? stock.Length - lastFace.KerfAlongBar(rules.Kerf) - rules.Tail
-            : stock.Length;
-        var stretch = BarStretch.Of(stock);
-        var before = stretch.HoldsKerf ? stretch.To - lastFace.KerfAlongBar(rules.Kerf) : stretch.To;
-        return Length.Min(before, Length.Min(held, stock.Length - rules.TrimFor(stock.EndCondition)));
+        var end = Length.Min(LastPoint(stock, rules), stock.Length - HeldBehind(lastFace, rules));
+        return LastKerf(stock) is { } kerf ? Length.Min(end, kerf - lastFace.KerfAlongBar(rules.Kerf)) : end;
     }
+
+    /// <summary>The farthest point that any piece may reach: before the trim of a raw end, and before a zone.</summary>
+    public static Length LastPoint(StockItem stock, CutRules rules)
+    {
+        var stretch = BarStretch.Of(stock);
+        return Length.Min(stretch.HoldsKerf ? stock.Length : stretch.To, stock.Length - rules.TrimFor(stock.EndCondition));
+    }
+
+    /// <summary>The farthest point that the last kerf may reach; null where it may run out of the bar, or into what lies behind.</summary>
+    public static Length? LastKerf(StockItem stock) => BarStretch.Of(stock) is { HoldsKerf: true } stretch ? stretch.To : null;
+
+    /// <summary>The last kerf and the tail, where the saw needs one or the face is mitered.</summary>
+    public static Length HeldBehind(EndCut lastFace, CutRules rules) =>
+        rules.Tail > Length.Zero || !lastFace.IsSquare ? lastFace.KerfAlongBar(rules.Kerf) + rules.Tail : Length.Zero;
 
     /// <summary>The layout of pieces as ordered, in the given order on one bar; null where they do not fit.</summary>
     public static BarLayout? Lay(StockItem stock, IReadOnlyList<OrderLine> lines, CutRules rules, LayoutCost cost) =>

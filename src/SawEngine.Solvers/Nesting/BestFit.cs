@@ -6,12 +6,15 @@ namespace SawEngine.Solvers.Nesting;
 /// </summary>
 internal sealed class BestFit
 {
+    /// <summary>Stock that is used up is passed over so often before it is forgotten.</summary>
+    private const int OpensPerSweep = 32;
+
     private readonly NestModel _model;
     private readonly List<int> _opening;
     private readonly int[] _left;
     private readonly long _shortest;
-    private readonly Dictionary<(int Class, int Face, int Lays), int> _shelfIndex = [];
-    private readonly List<Shelf> _shelves = [];
+    private readonly Dictionary<(int Class, int Face, int Lays), Shelf> _shelves = [];
+    private readonly Dictionary<int, List<Shelf>> _filledShelves = [];
     private readonly List<OpenBar> _bars = [];
 
     private BestFit(NestModel model, IEnumerable<int> opening)
@@ -65,9 +68,12 @@ internal sealed class BestFit
 
     private int? Open(PieceType type)
     {
-        _opening.RemoveAll(stock => _left[stock] == 0);
+        if (_bars.Count % OpensPerSweep == 0)
+            _opening.RemoveAll(stock => _left[stock] == 0);
         foreach (var stock in _opening)
         {
+            if (_left[stock] == 0 || _model.Stock[stock].Length < type.Overall)
+                continue;
             var bars = OpenBar.Empty(stock, _left[stock]);
             if (bars.Fitting(_model, type) == 0)
                 continue;
@@ -86,34 +92,47 @@ internal sealed class BestFit
         if (room < _shortest)
             return;
         var key = (stock.Class, bar.Face, bar.Lays);
-        if (!_shelfIndex.TryGetValue(key, out var shelf))
-        {
-            shelf = _shelves.Count;
-            _shelfIndex.Add(key, shelf);
-            _shelves.Add(new(stock.Class, bar.Face, bar.Lays, []));
-        }
-        _shelves[shelf].Rooms.Add((room, index));
+        if (!_shelves.TryGetValue(key, out var shelf))
+            _shelves.Add(key, shelf = new(stock.Class, bar.Face, bar.Lays, []));
+        if (shelf.Rooms.Count == 0)
+            FilledOf(stock.Class).Add(shelf);
+        shelf.Rooms.Add((room, index));
+    }
+
+    private List<Shelf> FilledOf(int stockClass)
+    {
+        if (!_filledShelves.TryGetValue(stockClass, out var shelves))
+            _filledShelves.Add(stockClass, shelves = []);
+        return shelves;
     }
 
     /// <summary>Takes the bars with the least room that takes a piece from their shelf.</summary>
     private int? TakeTightest(PieceType type)
     {
-        var (best, bestShelf) = ((Room: long.MaxValue, Index: int.MaxValue), -1);
-        for (var i = 0; i < _shelves.Count; i++)
+        (long Room, int Index) best = (long.MaxValue, int.MaxValue);
+        Shelf? bestShelf = null;
+        // No two bars are equal in room and index, so that the order of the shelves does not matter.
+        foreach (var (stockClass, shelves) in _filledShelves)
         {
-            var shelf = _shelves[i];
-            if (!_model.ClassServes(shelf.Class, type) || !NestModel.Joins(shelf.Lays, type))
+            if (!_model.ClassServes(stockClass, type))
                 continue;
-            var need = NeedOf(shelf, type);
-            if (shelf.Rooms.Count == 0 || shelf.Rooms.Max.Room < need)
-                continue;
-            var tightest = shelf.Rooms.GetViewBetween((need, 0), (long.MaxValue, int.MaxValue)).Min;
-            if (tightest.CompareTo(best) < 0)
-                (best, bestShelf) = (tightest, i);
+            foreach (var shelf in shelves)
+            {
+                if (!NestModel.Joins(shelf.Lays, type))
+                    continue;
+                var need = NeedOf(shelf, type);
+                if (shelf.Rooms.Max.Room < need || shelf.Rooms.Min.CompareTo(best) >= 0)
+                    continue;
+                var tightest = shelf.Rooms.GetViewBetween((need, 0), (long.MaxValue, int.MaxValue)).Min;
+                if (tightest.CompareTo(best) < 0)
+                    (best, bestShelf) = (tightest, shelf);
+            }
         }
-        if (bestShelf < 0)
+        if (bestShelf is null)
             return null;
-        _shelves[bestShelf].Rooms.Remove(best);
+        bestShelf.Rooms.Remove(best);
+        if (bestShelf.Rooms.Count == 0)
+            FilledOf(bestShelf.Class).Remove(bestShelf);
         return best.Index;
     }
 

@@ -27,8 +27,9 @@ internal sealed class NestModel
     private readonly LayoutCost _cost;
     private readonly long[] _gaps;
     private readonly int _tabledFaces;
-    private readonly long[][] _leads;
-    private readonly long[][] _ends;
+    private readonly BarEnds[] _ends;
+    private readonly long[] _faceLeads;
+    private readonly long[] _heldBehind;
     private readonly long[] _kerfs;
 
     private NestModel(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant, bool byPriority)
@@ -46,8 +47,9 @@ internal sealed class NestModel
         foreach (var need in needs)
             _serves.Add([.. classes.Select(need.IsServedBy)]);
         _kerfs = [.. _faces.Select(face => face.Cut.KerfAlongBar(_rules.Kerf).Nanometers)];
-        _leads = PerEndCondition(classes, (item, face) => LayoutPositions.Lead(item, face.Cut, _rules));
-        _ends = PerEndCondition(classes, (item, face) => item.Length - LayoutPositions.LastEnd(item, face.Cut, _rules));
+        _faceLeads = [.. _faces.Select(face => LayoutPositions.LeadOf(face.Cut, _rules).Nanometers)];
+        _heldBehind = [.. _faces.Select(face => LayoutPositions.HeldBehind(face.Cut, _rules).Nanometers)];
+        _ends = [.. classes.Select(item => BarEnds.Of(item, _rules))];
         _tabledFaces = Math.Min(_faces.Count, GapTableFaces);
         _gaps = new long[_tabledFaces * _tabledFaces];
         _gaps.AsSpan().Fill(NotKnown);
@@ -55,7 +57,7 @@ internal sealed class NestModel
 
     private NestModel(NestModel model, PieceType[] types)
     {
-        (_faces, _serves, _rules, _cost, _gaps, _tabledFaces, _leads, _ends, _kerfs) = (model._faces, model._serves, model._rules, model._cost, model._gaps, model._tabledFaces, model._leads, model._ends, model._kerfs);
+        (_faces, _serves, _rules, _cost, _gaps, _tabledFaces, _ends, _faceLeads, _heldBehind, _kerfs) = (model._faces, model._serves, model._rules, model._cost, model._gaps, model._tabledFaces, model._ends, model._faceLeads, model._heldBehind, model._kerfs);
         (_problem, _plants, IsRestricted, Stock, Types) = (model._problem, model._plants, model.IsRestricted, model.Stock, types);
         Pieces = types.Sum(type => type.Demand);
     }
@@ -133,10 +135,14 @@ internal sealed class NestModel
         return gap;
     }
 
-    public long Lead(int stockClass, int face) => _leads[stockClass][face];
+    public long Lead(int stockClass, int face) => Math.Max(_ends[stockClass].CutOff, _faceLeads[face]);
 
     /// <summary>What must stay behind the last piece's end.</summary>
-    public long EndNeed(int stockClass, int face) => _ends[stockClass][face];
+    public long EndNeed(int stockClass, int face)
+    {
+        var ends = _ends[stockClass];
+        return Math.Max(Math.Max(ends.BehindPieces, _heldBehind[face]), ends.BehindKerf + _kerfs[face]);
+    }
 
     /// <summary>
     /// What a bar costs whose last piece ends at a position. One pass of the blade for each piece is left out of account: all nests of the same pieces take these.
@@ -279,15 +285,6 @@ internal sealed class NestModel
     /// <summary>Faces of two sections never meet on a bar; a square one is a face of all.</summary>
     private long Between(Face face, Face next) => LayoutPositions.Between(face.Cut, next.Cut, face.Section ?? next.Section, _rules).Nanometers;
 
-    /// <summary>A length by class and face that depends on the class only through the condition of its ends, and on a bar with zones.</summary>
-    private long[][] PerEndCondition(List<StockItem> classes, Func<StockItem, Face, Length> length)
-    {
-        var rows = new Dictionary<(EndCondition, string), long[]>();
-        foreach (var item in classes)
-            rows.TryAdd((item.EndCondition, ZonedId(item)), [.. _faces.Select(face => length(item, face).Nanometers)]);
-        return [.. classes.Select(item => rows[(item.EndCondition, ZonedId(item))])];
-    }
-
     private (List<PieceType> Types, List<PieceNeed> Needs) Group(
         NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant, bool byPriority)
     {
@@ -364,6 +361,20 @@ internal sealed class NestModel
 
     /// <summary>Empty, but for a bar with zones, whose ends are like no other's.</summary>
     private static string ZonedId(StockItem item) => item.Zones.Count == 0 ? "" : item.StockId;
+
+    /// <summary>What is lost at the ends of a bar, whatever lies on it, in nanometers.</summary>
+    /// <param name="CutOff">Before the first piece.</param>
+    /// <param name="BehindPieces">Behind the last piece.</param>
+    /// <param name="BehindKerf">Behind the last kerf; less than nothing where it may run out.</param>
+    private readonly record struct BarEnds(long CutOff, long BehindPieces, long BehindKerf)
+    {
+        private const long Nothing = long.MinValue / 4;
+
+        public static BarEnds Of(StockItem item, CutRules rules) => new(
+            LayoutPositions.CutOff(item, rules).Nanometers,
+            (item.Length - LayoutPositions.LastPoint(item, rules)).Nanometers,
+            LayoutPositions.LastKerf(item) is { } last ? (item.Length - last).Nanometers : Nothing);
+    }
 
     /// <summary>A face and the section that it goes through; a square face is alike in all.</summary>
     private readonly record struct Face(EndCut Cut, Section? Section)
