@@ -139,7 +139,8 @@ internal sealed class PlanRollUp(
                     : NestStatus.Feasible,
                 ValueMicros = value,
                 BoundMicros = Math.Min(nest.BoundMicros, value),
-                StoppedBy = nest.StoppedBy,
+                // A proof for the widest saw proves nothing of the others.
+                StoppedBy = nest.StoppedBy == StoppedBy.Proof && value > nest.BoundMicros ? StoppedBy.Effort : nest.StoppedBy,
             };
         }).ToList();
     }
