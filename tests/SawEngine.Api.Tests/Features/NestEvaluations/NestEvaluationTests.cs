@@ -148,6 +148,21 @@ public sealed class NestEvaluationTests(ServiceHost host)
         },
     };
 
+    /// <summary>Which of the layouts is one too many depends on their order in the request; what each is does not.</summary>
+    [Fact]
+    public async Task Layouts_that_are_too_many_together_are_listed_whatever_their_order()
+    {
+        const string L = """{"layoutId":"L","stockId":"S","cuts":[{"pieceId":"B"},{"pieceId":"B"}]}""";
+        const string M = """{"layoutId":"M","stockId":"S","cuts":[{"pieceId":"B"}]}""";
+
+        var (there, back) = (await host.Post(Path, Body($"[{L},{M}]"), 200), await host.Post(Path, Body($"[{M},{L}]"), 200));
+
+        Assert.Equal("#/layouts/1/cuts/0", (string?)Assert.Single(there["violations"]!.AsArray())!["pointer"]);
+        Assert.Equal("#/layouts/1/cuts/1", (string?)Assert.Single(back["violations"]!.AsArray())!["pointer"]);
+        Assert.Equal(["L", "M"], there["layouts"]!.AsArray().Select(layout => (string?)layout!["layoutId"]));
+        Assert.Equal(there["layouts"]!.ToJsonString(), back["layouts"]!.ToJsonString());
+    }
+
     [Theory]
     [MemberData(nameof(Mutants))]
     public async Task One_broken_rule_is_found_at_its_place_and_nothing_else(string body, string pointer, string code)
