@@ -3,9 +3,9 @@ namespace SawEngine.Core.Planning;
 /// <summary>
 /// Lets nests and schedule meet where promises are broken at a cost. A bar is one job's, so a late piece waits for all that shares its bars; and a nest for one
 /// saw waits for that saw. Some groups are nested again, their late or early promised orders apart or for all saws, and scheduled again; what costs less in all,
-/// material and lateness together, is kept, and only that. So a plan never costs more for it.
+/// material and lateness together, is kept, if it is clean, and only that. So a plan never costs more for it.
 /// </summary>
-internal sealed class LatenessLoop(Func<IReadOnlyDictionary<int, NestVariant>, PlanDraft> draft, Effort effort)
+internal sealed class LatenessLoop(Func<IReadOnlyDictionary<int, NestVariant>, PlanDraft> draft, Func<Plan, bool> isClean, Effort effort, CancellationToken cancellation)
 {
     private const int MostPasses = 3;
     private const int MostGroupsPerPass = 3;
@@ -18,11 +18,11 @@ internal sealed class LatenessLoop(Func<IReadOnlyDictionary<int, NestVariant>, P
         for (var pass = 0; pass < MostPasses && best.LateOrders.Count > 0; pass++)
         {
             var before = best;
-            foreach (var variants in VariantsOf(before).Take(draftsLeft))
+            foreach (var variants in VariantsOf(before).Take(draftsLeft).TakeWhile(_ => !cancellation.IsCancellationRequested))
             {
                 draftsLeft--;
                 var other = draft(variants);
-                best = other.IsBetterThan(best) ? other : best;
+                best = other.IsBetterThan(best) && isClean(other.Plan) ? other : best;
             }
             if (ReferenceEquals(best, before))
                 break;

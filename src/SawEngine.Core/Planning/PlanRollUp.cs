@@ -139,7 +139,7 @@ internal sealed class PlanRollUp(
                     : NestStatus.Feasible,
                 ValueMicros = value,
                 BoundMicros = Math.Min(nest.BoundMicros, value),
-                // The proof was of the nest as it was made; on saws that differ from each other it does not reach as far.
+                // A proof for the widest saw proves nothing of the others.
                 StoppedBy = nest.StoppedBy == StoppedBy.Proof && value > nest.BoundMicros ? StoppedBy.Effort : nest.StoppedBy,
             };
         }).ToList();

@@ -13,7 +13,7 @@ public sealed class Planner(INester nester, IScheduler scheduler)
         var known = new KnownNests();
         var best = Draft(new Dictionary<int, NestVariant>());
         // Where stock has no cost, material cannot be weighed against lateness.
-        var plan = (problem.StockIsCosted ? new LatenessLoop(Draft, problem.Effort).Run(best) : best).Plan;
+        var plan = (problem.StockIsCosted ? new LatenessLoop(Draft, draft => PlanVerifier.Verify(problem, draft).Count == 0, problem.Effort, cancellation).Run(best) : best).Plan;
         return PlanVerifier.Verify(problem, plan) is { Count: > 0 } violations ? Withheld(problem, violations) : plan;
 
         PlanDraft Draft(IReadOnlyDictionary<int, NestVariant> variants)

@@ -1,3 +1,5 @@
+using SawEngine.Core;
+using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Planning;
 using SawEngine.Solvers.Nesting;
@@ -24,6 +26,19 @@ public class LatenessLoopTests
         Assert.True(Late(with) < Late(without), $"{Late(with)} s late, {Late(without)} s without");
         Assert.All(with.Layouts, layout => Assert.Single(layout.Layout.Cuts.Select(cut => cut.Piece.OrderId).Distinct()));
         Assert.True(Total(with) < Total(without), $"{Total(with)}, {Total(without)} without");
+    }
+
+    [Fact]
+    public void Nothing_is_nested_again_once_the_time_is_up()
+    {
+        using var limit = new CancellationTokenSource();
+        var nester = new LimitedNester(limit);
+
+        var plan = new Planner(nester, new DispatchScheduler()).Plan(Urgent(costPerHourLate: 2_000m), limit.Token);
+
+        Assert.Equal(1, nester.Solved);
+        Assert.Equal(PlanStatus.Complete, plan.Status);
+        Assert.True(Late(plan) > 0, "The order is in time as it is.");
     }
 
     [Fact]
@@ -78,6 +93,22 @@ public class LatenessLoopTests
     private static long Late(Plan plan) => plan.Orders.Sum(order => order.SecondsLate);
 
     private static int Planned(Plan plan) => plan.Orders.Sum(order => order.Lines.Sum(line => line.Planned));
+
+    /// <summary>The time is up when the first nest is made.</summary>
+    private sealed class LimitedNester(CancellationTokenSource limit) : INester
+    {
+        public int Solved { get; private set; }
+
+        public Nest Solve(NestProblem problem, Effort effort, CancellationToken cancellation)
+        {
+            var nest = new ColumnNester().Solve(problem, effort, CancellationToken.None);
+            Solved++;
+            limit.Cancel();
+            return nest;
+        }
+
+        public long Bound(NestProblem problem, Effort effort, CancellationToken cancellation) => new ColumnNester().Bound(problem, effort, CancellationToken.None);
+    }
 
     private static decimal Total(Plan plan) => plan.Cost.Amount + plan.Orders.Sum(order => order.Order.CostPerHourLate.Amount * order.SecondsLate / 3600m);
 }

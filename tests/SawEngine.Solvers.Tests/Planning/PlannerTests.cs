@@ -21,6 +21,15 @@ public class PlannerTests
         Assert.Equal(33, plan.Orders.SelectMany(order => order.Lines).Sum(line => line.Planned));
     }
 
+    /// <summary>Rounds run on both saws, of which one has the narrower kerf: proved is the nest for the wider one alone.</summary>
+    [Fact]
+    public void Nests_that_cost_more_than_their_bound_are_not_said_to_be_proved()
+    {
+        var nests = Plan(Problem(Order("SO-1", Line("SO-1", "10", "Round 50", "C45", 1_400, 8)))).Nests;
+        Assert.All(nests, nest => Assert.True(nest.ValueMicros > nest.BoundMicros, $"{nest.ValueMicros}, bound {nest.BoundMicros}"));
+        Assert.All(nests, nest => Assert.Equal(StoppedBy.Effort, nest.StoppedBy));
+    }
+
     [Fact]
     public void Mitered_beams_run_on_the_saw_that_swivels()
     {

@@ -8,5 +8,8 @@ namespace SawEngine.Api.Features.NestEvaluations;
 /// <param name="Detail">What breaks it.</param>
 internal sealed record FoundViolation(EditedPlace Place, string Code, string Detail)
 {
+    /// <summary>Whether the layout breaks it by itself, whatever the others are.</summary>
+    public bool IsOfLayout { get; init; }
+
     public NestViolationJson ToJson() => new() { Pointer = Place.Pointer, Code = Code, Detail = Quoted.Plain(Detail) };
 }

@@ -12,7 +12,7 @@ internal sealed class NestEvaluationAnswer(
     private const int RatioDecimals = 6;
 
     private readonly LengthScale _scale = new(request.LengthUnit);
-    private readonly HashSet<int?> _broken = [.. violations.Select(violation => violation.Place.Layout)];
+    private readonly HashSet<int?> _broken = [.. violations.Where(violation => violation.IsOfLayout).Select(violation => violation.Place.Layout)];
 
     public NestEvaluationResponse Write(OperationContext context) => new()
     {

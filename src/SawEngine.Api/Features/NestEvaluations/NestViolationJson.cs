@@ -16,7 +16,8 @@ public sealed record NestViolationJson
         NestRule.Slice, NestRule.OutsideBar, NestRule.PieceInZone, NestRule.ReservedZone, NestRule.RawStart, NestRule.RawEnd, NestRule.Trim, NestRule.Tail,
         NestRule.PieceLength, NestRule.Miter, NestRule.Turn, NestRule.ShortestPiece, NestRule.LongestPiece, NestRule.StockOverused, NestRule.RemnantUsedTwice,
         NestRule.TooManyPieces, NestRule.Priority, NestRule.Conservation, NestRule.RemainderLength, NestRule.RemainderKind, NestRule.RemainderValueHigh,
-        NestRule.RemainderValueLow, NestRule.TooManyRemnants)]
+        NestRule.RemainderValueLow, NestRule.TooManyRemnants, NestRule.BundleSize, NestRule.BundleTooLarge, NestRule.BundleHoldDown, NestRule.BundleSection,
+        NestRule.BundleMiter, NestRule.BundleHeats)]
     public required string Code { get; init; }
 
     /// <summary>What breaks it, for a person.</summary>

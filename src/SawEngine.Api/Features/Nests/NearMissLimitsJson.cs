@@ -11,7 +11,7 @@ namespace SawEngine.Api.Features.Nests;
 /// </summary>
 public sealed record NearMissLimitsJson
 {
-    /// <summary>The most by which pieces may be shorter, in the length unit of the request; changes are eighths of it, rounded down to 0.0127 mm (0.0005 in).</summary>
+    /// <summary>The most by which pieces may be shorter, in the length unit of the request; changes are eighths of it, rounded down to 0.0127 mm (0.0005 in). Pieces that are not longer than twice this are left as they are.</summary>
     [LengthRange]
     public decimal ShorterBy { get; init; }
 

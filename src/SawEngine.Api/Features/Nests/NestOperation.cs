@@ -33,7 +33,8 @@ public sealed class NestOperation(INester nester, Catalogs catalogs) : Operation
         var answer = NestAnswer.Of(request, catalogs, nester, context.Cancellation);
         context.Warnings.AddRange(NestWarnings.Of(request, [.. answer.Layouts]));
         var choices = new NestChoices(request, catalogs, nester, context.Cancellation);
-        return answer.Write(context) with { Alternatives = choices.Alternatives(answer.Nests), NearMisses = choices.NearMisses(answer.Nests) };
+        var response = answer.Write(context) with { Alternatives = choices.Alternatives(answer.Nests), NearMisses = choices.NearMisses(answer.Nests) };
+        return request.HasChoices && context.Cancellation.IsCancellationRequested ? response with { StoppedBy = WireEnum.Text(StoppedBy.TimeLimit) } : response;
     }
 
     protected override bool IsNothingPlanned(NestResponse response) => response.Status == NestAnswer.Infeasible;

@@ -26,7 +26,7 @@ public sealed record NestResponse : OperationResponse
     /// <summary>The layouts in figures.</summary>
     public required NestTotalsJson Totals { get; init; }
 
-    /// <summary>What ended the search: the proof, the effort's work, or the clock.</summary>
+    /// <summary>What ended the search: the proof, the effort's work, or the clock, where it ended that for alternatives and near misses, too.</summary>
     [KnownValues(typeof(StoppedBy))]
     public required string StoppedBy { get; init; }
 

@@ -40,7 +40,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
             Cautions = [.. plan.Cautions.Select(CautionJson.Of)],
             Claims = Claims(),
             Defaults = mapping.Defaults,
-            StoppedBy = WireEnum.Text(plan.StoppedBy),
+            StoppedBy = WireEnum.Text(context.Cancellation.IsCancellationRequested ? StoppedBy.TimeLimit : plan.StoppedBy),
             Warnings = context.Warnings,
             Timing = new() { TotalMs = context.ElapsedMs },
         };

@@ -48,7 +48,7 @@ public sealed record PlanResponse : OperationResponse
     /// <summary>What the engine filled in, by saw and name.</summary>
     public required IReadOnlyList<DefaultJson> Defaults { get; init; }
 
-    /// <summary>What ended the search of the nests: the weakest.</summary>
+    /// <summary>What ended the search: the clock where it ended any part, else the weakest of the nests.</summary>
     [KnownValues(typeof(StoppedBy))]
     public required string StoppedBy { get; init; }
 }

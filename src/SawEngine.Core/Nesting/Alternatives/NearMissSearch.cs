@@ -85,11 +85,11 @@ public sealed class NearMissSearch(INester nester)
 
     private static List<OrderLine> Changed(NestProblem problem, OrderLine line, OrderLine with) => [.. problem.Lines.Select(one => one.Ref == line.Ref ? with : one)];
 
-    /// <summary>Stock of which the nest takes all; a remnant is single, and there is no other like it.</summary>
+    /// <summary>Stock of which the nest takes all; of a remnant, or a bar with zones, there is no other like it.</summary>
     private static IEnumerable<string> UsedUp(NestProblem problem, Nest nest)
     {
         var used = nest.Layouts.ToLookup(layout => layout.Stock.StockId, layout => layout.Repeat, StringComparer.Ordinal);
-        return problem.Stock.Where(item => item.Kind != Stock.StockKind.Remnant && item.Quantity is { } there && used[item.StockId].Sum() >= there).Select(item => item.StockId).Take(MostLooked);
+        return problem.Stock.Where(item => item.Kind != Stock.StockKind.Remnant && item.Zones.Count == 0 && item.Quantity is { } there && used[item.StockId].Sum() >= there).Select(item => item.StockId).Take(MostLooked);
     }
 
     private static long Unplaced(Nest nest) => nest.Unplaced.Sum(row => (long)row.Quantity);

@@ -93,15 +93,8 @@ public sealed class NestAlternatives(INester nester)
             .Select(alike => alike.First() with { Repeat = alike.Sum(layout => layout.Repeat) })
             .OrderBy(layout => layout.Stock.StockId, StringComparer.Ordinal).ToList();
         var limited = RemnantLimit.Apply(known, cost).Select(layout => layout with { Bundle = LayoutBundles.FewestCycles(layout, problem.Rules) }).ToList();
-        var placed = Placed(limited);
-        return cheapest with
-        {
-            Layouts = limited,
-            // Only a nest that leaves the same pieces out can be verified; any other fails there.
-            ValueMicros = limited.Sum(cost.Micros),
-            BoundMicros = problem.Lines.All(line => placed.GetValueOrDefault(line.Ref) + cheapest.Unplaced.Where(row => row.Piece == line.Ref).Sum(row => row.Quantity) == line.Quantity) ? cheapest.BoundMicros : long.MinValue,
-            StoppedBy = StoppedBy.Effort,
-        };
+        // Only a nest that leaves the same pieces out can be verified; any other fails there.
+        return cheapest with { Layouts = limited, ValueMicros = limited.Sum(cost.Micros), StoppedBy = StoppedBy.Effort };
     }
 
     private static BarLayout Own(BarLayout layout, StockItem stock, LayoutCost cost) => layout with { Stock = stock, Remainder = cost.RemainderOf(stock, layout.Remainder.Length) };

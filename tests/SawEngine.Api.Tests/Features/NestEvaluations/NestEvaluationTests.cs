@@ -1,5 +1,7 @@
+using System.Reflection;
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.DependencyInjection;
+using SawEngine.Api.Features.NestEvaluations;
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
@@ -17,6 +19,9 @@ public sealed class NestEvaluationTests(ServiceHost host)
     private const string Pieces = """[{"pieceId":"A","length":1000,"quantity":4},{"pieceId":"B","length":2000,"quantity":2}]""";
     private const string Stock = """[{"stockId":"S","kind":"bar","length":6000,"quantity":2},{"stockId":"R","kind":"remnant","length":3000}]""";
     private const string Cut = """{"kerf":2,"trim":10,"tail":50}""";
+
+    /// <summary>What the document says that the code of a violation can be.</summary>
+    private static readonly IReadOnlyList<string> KnownCodes = typeof(NestViolationJson).GetProperty(nameof(NestViolationJson.Code))!.GetCustomAttribute<KnownValuesAttribute>()!.Values;
 
     private static string Body(string layouts, string pieces = Pieces, string stock = Stock, string cut = Cut) =>
         $$"""{"pieces":{{pieces}},"stock":{{stock}},"cut":{{cut}},"effort":"quick","layouts":{{layouts}}}""";
@@ -109,6 +114,26 @@ public sealed class NestEvaluationTests(ServiceHost host)
             Body(Bar(A, ",\"repeat\":2,\"bundle\":{\"wide\":2,\"high\":1}"), OnePiece(",\"section\":\"L 100x100x10\""), cut: """{"kerf":2,"bundle":{"mostWide":4}}"""),
             "#/layouts/0/bundle", NestRule.BundleSection
         },
+        {
+            Body(Bar(A, ",\"repeat\":2,\"bundle\":{\"wide\":2,\"high\":1}"), OnePiece(",\"section\":\"Round 50\""), cut: """{"kerf":2,"bundle":{"mostWide":4}}"""),
+            "#/layouts/0/bundle", NestRule.BundleHoldDown
+        },
+        {
+            Body(Bar(A, ",\"repeat\":2,\"bundle\":{\"wide\":2,\"high\":2}"), OnePiece(",\"section\":\"Square 50\""), cut: """{"kerf":2,"bundle":{"mostWide":4,"mostHigh":2}}"""),
+            "#/layouts/0/bundle", NestRule.BundleSize
+        },
+        {
+            Body(
+                Bar(A, ",\"repeat\":2,\"bundle\":{\"wide\":2,\"high\":1}"),
+                OnePiece(""),
+                OneStock(",\"certificate\":\"3.1\""),
+                cut: """{"kerf":2,"bundle":{"mostWide":4}}"""),
+            "#/layouts/0/bundle", NestRule.BundleHeats
+        },
+        {
+            Body(Bar("""{"pieceId":"A"}""", ",\"repeat\":2,\"bundle\":{\"wide\":2,\"high\":1}"), Mitered("IPE 200"), cut: """{"kerf":2,"bundle":{"mostWide":4}}"""),
+            "#/layouts/0/bundle", NestRule.BundleMiter
+        },
         { Limited(Kept("L", "remnant"), Kept("M", "remnant")), "#/layouts/1/remainder", NestRule.TooManyRemnants },
         { Limited(Kept("L", "scrap"), Kept("M", "scrap")), "#/layouts/0/remainder", NestRule.RemainderKind },
         { Limited("""{"layoutId":"L","stockId":"S","repeat":2,"cuts":[{"pieceId":"A"}]}"""), "#/layouts/0", NestRule.RemainderKind },
@@ -123,6 +148,21 @@ public sealed class NestEvaluationTests(ServiceHost host)
         },
     };
 
+    /// <summary>Which of the layouts is one too many depends on their order in the request; what each is does not.</summary>
+    [Fact]
+    public async Task Layouts_that_are_too_many_together_are_listed_whatever_their_order()
+    {
+        const string L = """{"layoutId":"L","stockId":"S","cuts":[{"pieceId":"B"},{"pieceId":"B"}]}""";
+        const string M = """{"layoutId":"M","stockId":"S","cuts":[{"pieceId":"B"}]}""";
+
+        var (there, back) = (await host.Post(Path, Body($"[{L},{M}]"), 200), await host.Post(Path, Body($"[{M},{L}]"), 200));
+
+        Assert.Equal("#/layouts/1/cuts/0", (string?)Assert.Single(there["violations"]!.AsArray())!["pointer"]);
+        Assert.Equal("#/layouts/1/cuts/1", (string?)Assert.Single(back["violations"]!.AsArray())!["pointer"]);
+        Assert.Equal(["L", "M"], there["layouts"]!.AsArray().Select(layout => (string?)layout!["layoutId"]));
+        Assert.Equal(there["layouts"]!.ToJsonString(), back["layouts"]!.ToJsonString());
+    }
+
     [Theory]
     [MemberData(nameof(Mutants))]
     public async Task One_broken_rule_is_found_at_its_place_and_nothing_else(string body, string pointer, string code)
@@ -132,6 +172,7 @@ public sealed class NestEvaluationTests(ServiceHost host)
         var violation = Assert.Single(answer["violations"]!.AsArray())!;
         Assert.Equal((pointer, code), ((string?)violation["pointer"], (string?)violation["code"]));
         Assert.False(string.IsNullOrEmpty((string?)violation["detail"]));
+        Assert.Contains(code, KnownCodes);
         Assert.True(Pointers.Resolves(pointer, Pointers.Read(body)));
         Assert.False((bool?)answer["isClean"]);
     }

@@ -104,6 +104,14 @@ public class NestAlternativesTests
         Assert.Equal((NearMissChange.OneMoreBar, "B", 1L), (miss.Change, miss.StockId, miss.MorePlaced));
     }
 
+    /// <summary>Zones are measured on a single bar: the request in which there are two of it is refused.</summary>
+    [Fact]
+    public void There_is_no_other_bar_with_the_same_zones()
+    {
+        var zoned = Bar("B", 3_000, 1) with { Zones = [new(Mm(2_950), Mm(2_960), ZoneKind.Defective)] };
+        Assert.Empty(NearMisses(Problem([Line("P", 2_900, 2)], [zoned]), new(Length.Zero, 0, true)));
+    }
+
     [Fact]
     public void Changes_that_save_nothing_are_not_listed() =>
         Assert.Empty(NearMisses(Problem([Line("P", 2_000, 6)], [Bar("B", 6_000, 2)]), new(Mm(20), 2, true)));
