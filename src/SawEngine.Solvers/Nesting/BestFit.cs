@@ -93,10 +93,10 @@ internal sealed class BestFit
             return;
         var key = (stock.Class, bar.Face, bar.Lays);
         if (!_shelves.TryGetValue(key, out var shelf))
-            _shelves.Add(key, shelf = new(stock.Class, bar.Face, bar.Lays, []));
+            _shelves.Add(key, shelf = new(stock.Class, bar.Face, bar.Lays));
         if (shelf.Rooms.Count == 0)
             FilledOf(stock.Class).Add(shelf);
-        shelf.Rooms.Add((room, index));
+        shelf.Add((room, index));
     }
 
     private List<Shelf> FilledOf(int stockClass)
@@ -121,7 +121,7 @@ internal sealed class BestFit
                 if (!NestModel.Joins(shelf.Lays, type))
                     continue;
                 var need = NeedOf(shelf, type);
-                if (shelf.Rooms.Max.Room < need || shelf.Rooms.Min.CompareTo(best) >= 0)
+                if (shelf.Most < need)
                     continue;
                 var tightest = shelf.Rooms.GetViewBetween((need, 0), (long.MaxValue, int.MaxValue)).Min;
                 if (tightest.CompareTo(best) < 0)
@@ -130,7 +130,7 @@ internal sealed class BestFit
         }
         if (bestShelf is null)
             return null;
-        bestShelf.Rooms.Remove(best);
+        bestShelf.Remove(best);
         if (bestShelf.Rooms.Count == 0)
             FilledOf(bestShelf.Class).Remove(bestShelf);
         return best.Index;
@@ -149,5 +149,29 @@ internal sealed class BestFit
     }
 
     /// <summary>Open bars of one class whose last faces are alike, by room.</summary>
-    private sealed record Shelf(int Class, int Face, int Lays, SortedSet<(long Room, int Index)> Rooms);
+    private sealed class Shelf(int stockClass, int face, int lays)
+    {
+        public int Class => stockClass;
+
+        public int Face => face;
+
+        public int Lays => lays;
+
+        public SortedSet<(long Room, int Index)> Rooms { get; } = [];
+
+        /// <summary>The most room; looked at far more often than it changes.</summary>
+        public long Most { get; private set; }
+
+        public void Add((long Room, int Index) bars)
+        {
+            Rooms.Add(bars);
+            Most = Math.Max(Most, bars.Room);
+        }
+
+        public void Remove((long Room, int Index) bars)
+        {
+            Rooms.Remove(bars);
+            Most = Rooms.Count == 0 ? 0 : Rooms.Max.Room;
+        }
+    }
 }

@@ -27,7 +27,7 @@ internal sealed class NestAssembly(NestProblem problem, NestModel model, IReadOn
         return Answer(best, bound);
     }
 
-    private IEnumerable<OpenBar> Ordered(IReadOnlyList<OpenBar> bars) => bars.Select(bar => CutOrder.OrAsItIs(model, bar));
+    private IEnumerable<OpenBar> Ordered(IReadOnlyList<OpenBar> bars) => bars.Select(bar => meter.IsCanceled ? bar : CutOrder.OrAsItIs(model, bar));
 
     private IReadOnlyList<BarLayout> Layouts(IEnumerable<OpenBar> bars) => RemnantLimit.Apply(LineAssignment.Of(problem, model, bars), _cost);
 

@@ -216,16 +216,14 @@ internal sealed class NestModel
         return most;
     }
 
-    private long Fitting(BarStock stock, long start, PieceType type, int way, int other)
+    private long Fitting(BarStock stock, long start, PieceType type, int way, int other) =>
+        Math.Max(Fitting(stock, start, type, way, other, fewest: 1), Fitting(stock, start, type, way, other, fewest: 2));
+
+    /// <summary>The most pieces by steps of two: the last of them lies as the last of the fewest does.</summary>
+    private long Fitting(BarStock stock, long start, PieceType type, int way, int other, int fewest)
     {
-        if (start + type.Overall > stock.Length)
-            return 0;
-        // The last face decides what must stay behind it: by the room alone it may be a piece or two more.
-        var two = EndOf(type, way, other, 3) - type.Overall;
-        var count = 2 * ((stock.Length - start) / two) + 2;
-        while (count > 0 && start + EndOf(type, way, other, count) + EndNeed(stock.Class, LastFace(type, way, other, count)) > stock.Length)
-            count--;
-        return count;
+        var room = stock.Length - EndNeed(stock.Class, LastFace(type, way, other, fewest)) - start - EndOf(type, way, other, fewest);
+        return room < 0 ? 0 : fewest + 2 * (room / (EndOf(type, way, other, 3) - type.Overall));
     }
 
     /// <summary>
