@@ -35,7 +35,7 @@ internal sealed class CuttingDataAnswer
         var compared = _request.Cuts.OrderBy(cut => cut.CutId, StringComparer.Ordinal).Select(cut => new ComparedCut(cut, Compare(cut))).ToList();
         var possible = compared.Count(cut => cut.Comparison.Possible.Count > 0);
         var cautions = NumberedCautions.Of(compared.SelectMany(cut => cut.Comparison.Possible).SelectMany(onSaw => onSaw.Cautions));
-        context.Warnings.AddRange(_materials.AmbiguousGrades(_request.Cuts.Select(cut => cut.Grade)));
+        context.Warnings.AddRange(_materials.AmbiguousGrades(_request.Cuts.Select((cut, i) => ((string?)cut.Grade, $"#/cuts/{i}/grade"))));
         context.Warnings.AddRange(compared.SelectMany(WarningsOf));
         return new()
         {

@@ -36,7 +36,7 @@ internal sealed record EstimateMapping(PlanProblem Problem, IReadOnlyList<Defaul
             Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),
             Effort = request.Effort,
         };
-        var grades = request.Order.Lines.Select(line => line.Grade).Concat(request.Stock.Select(item => item.Grade));
+        var grades = request.Order.Lines.Select((line, i) => ((string?)line.Grade, $"#/order/lines/{i}/grade")).Concat(request.Stock.GradeUses());
         return new(problem, saws.ToDefaults(scale), materials.AmbiguousGrades(grades));
     }
 

@@ -239,7 +239,8 @@ public sealed class CuttingDataTests(ServiceHost host)
     {
         var answer = await host.Post(Url, Of("Round 50", "4140").ToJsonString(), 200);
 
-        Assert.Equal("ambiguous_grade", (string?)Assert.Single(answer["warnings"]!.AsArray())!["code"]);
+        var warning = Assert.Single(answer["warnings"]!.AsArray())!;
+        Assert.Equal(("ambiguous_grade", "#/cuts/0/grade"), ((string?)warning["code"], (string?)warning["pointer"]));
         Assert.Equal("4140 pre-hard", (string?)answer["results"]![0]!["grade"]);
     }
 

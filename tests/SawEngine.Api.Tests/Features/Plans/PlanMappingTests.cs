@@ -192,7 +192,8 @@ public sealed class PlanMappingTests
     {
         var mapping = Map(PlanExample.With(r => { r["stock"]![0]!["grade"] = "42CrMo4"; r["stock"]![1]!["grade"] = "42CrMo4"; }));
         var warning = Assert.Single(mapping.Warnings);
-        Assert.Equal("ambiguous_grade", warning.Code);
+        Assert.Equal(("ambiguous_grade", "#/stock/0/grade"), (warning.Code, warning.Pointer));
+        Assert.Contains("read as the hardest, 42CrMo4+QT;", warning.Detail, StringComparison.Ordinal);
         Assert.True(mapping.Problem.Stock[0].Grade!.LowestHardnessHb > 250, "The harder condition is taken: 4140 pre-hard, 28 to 32 HRC.");
     }
 
