@@ -39,7 +39,7 @@ public sealed class NestEvaluationOperation(INester nester) : Operation<NestEval
         var nest = new EditedNest(request, materials);
         context.Warnings.AddRange(NestWarnings.Of(request, materials, [.. nest.Known]));
         var edited = new EditedMaterials(request, materials);
-        var violations = new EditedNestCheck(nest, edited).Run();
+        var violations = new EditedNestCheck(nest, edited, new(request.LengthUnit), request.IsCosted).Run();
         var engine = request.Compare ? NestAnswer.Of(request, materials, nester, context.Cancellation).Write(context) : null;
         return new NestEvaluationAnswer(request, materials, nest, edited, violations, engine).Write(context);
     }
