@@ -6,6 +6,7 @@ namespace SawEngine.Api.Wire;
 public static class WarningCode
 {
     public const string AmbiguousGrade = "ambiguous_grade";
+    public const string CostNotStated = "cost_not_stated";
     public const string JobOverdue = "job_overdue";
     public const string NominalLengthNotPlanned = "nominal_length_not_planned";
     public const string OpenLinesLimitExceeded = OpenLines.LimitExceeded;

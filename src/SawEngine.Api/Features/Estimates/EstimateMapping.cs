@@ -37,7 +37,7 @@ internal sealed record EstimateMapping(PlanProblem Problem, IReadOnlyList<Defaul
             Effort = request.Effort,
         };
         var grades = request.Order.Lines.Select((line, i) => ((string?)line.Grade, $"#/order/lines/{i}/grade")).Concat(request.Stock.GradeUses());
-        return new(problem, saws.ToDefaults(scale), materials.AmbiguousGrades(grades));
+        return new(problem, saws.ToDefaults(scale), [.. materials.AmbiguousGrades(grades), .. request.Shop.Warnings(request.Stock.IsCosted())]);
     }
 
     /// <summary>Each line on its own at each quantity.</summary>

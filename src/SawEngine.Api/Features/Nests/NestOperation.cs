@@ -24,6 +24,8 @@ public sealed class NestOperation(INester nester) : Operation<NestRequest, NestR
 
     public override string Example => NestExample.Json;
 
+    public override IReadOnlyList<(string Name, string Summary, string Json)> MoreExamples => NestExample.More;
+
     protected override IValidator<NestRequest> Rules { get; } = new NestRequestRules();
 
     protected override LengthUnit UnitOf(NestRequest request) => request.LengthUnit;

@@ -35,7 +35,7 @@ public sealed record PlanMapping(
             Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),
             Effort = request.Effort,
         };
-        return new(problem, clock, scale, saws.ToDefaults(scale), materials.AmbiguousGrades(GradesOf(request)));
+        return new(problem, clock, scale, saws.ToDefaults(scale), [.. materials.AmbiguousGrades(GradesOf(request)), .. request.Shop.Warnings(request.Stock.IsCosted())]);
     }
 
     private static IEnumerable<(string?, string)> GradesOf(PlanRequest request) =>
