@@ -51,13 +51,13 @@ internal static class NestExample
     private const string MiteredFrame = """
         {
           "pieces": [
-            {"pieceId": "RAIL", "section": "SHS 60x60x4", "grade": "S355J2H", "length": 1200, "quantity": 4, "lengthAt": "longSide",
+            {"pieceId": "RAIL", "section": "SHS 50x50x3 EN 10219", "grade": "S355J2H", "length": 1200, "quantity": 4, "lengthAt": "longSide",
              "firstEnd": {"widthAngle": -45}, "secondEnd": {"widthAngle": 45}},
-            {"pieceId": "STILE", "section": "SHS 60x60x4", "grade": "S355J2H", "length": 800, "quantity": 4, "lengthAt": "longSide",
+            {"pieceId": "STILE", "section": "SHS 50x50x3 EN 10219", "grade": "S355J2H", "length": 800, "quantity": 4, "lengthAt": "longSide",
              "firstEnd": {"widthAngle": -45}, "secondEnd": {"widthAngle": 45}}
           ],
           "stock": [
-            {"stockId": "SHS60-6M", "kind": "bar", "section": "SHS 60x60x4", "grade": "S355J2H", "length": 6000, "quantity": 4}
+            {"stockId": "SHS50-6M", "kind": "bar", "section": "SHS 50x50x3 EN 10219", "grade": "S355J2H", "length": 6000, "quantity": 4}
           ],
           "cut": {"kerf": 1.5, "tail": 60}
         }
