@@ -25,8 +25,8 @@ public static partial class SawEngineApi
     [
         new PlanOperation(nester, new DispatchScheduler()),
         new EstimateOperation(nester, new DispatchScheduler()),
-        new NestOperation(nester, Catalogs.Standard),
-        new NestEvaluationOperation(nester, Catalogs.Standard),
+        new NestOperation(nester),
+        new NestEvaluationOperation(nester),
         new ScheduleOperation(new DispatchScheduler()),
         new CuttingDataOperation(),
     ];

@@ -118,6 +118,8 @@ internal static partial class MetricTwin
         var other = millimeters[name];
         if (name == "lengthUnit")
             return ((string?)value, (string?)other) == ("in", "mm") ? [] : [$"{at}: {value} and {other}"];
+        if (name == "detail" && value is not null && other is not null)
+            return IsSameSentence((string)value!, (string)other!) ? [] : [$"{at}: {value} in, {other} mm"];
         if (type.Type == typeof(DefaultJson) && (string?)millimeters["unit"] == "mm" && name is "unit" or "value")
             return IsDefaultInInches(inches, millimeters) ? [] : [$"{at}: {inches.ToJsonString()} and {millimeters.ToJsonString()}"];
         if (!isCosted && CarriersOfValue.Contains(type.Type) && name is "value" or "bound")
@@ -125,6 +127,20 @@ internal static partial class MetricTwin
         var property = Property(type, name)!;
         return Differences(value, other, Info(property.PropertyType), IsLength(property), isCosted, at).Concat(CustomaryDifferences(name, value, inches, at));
     }
+
+    /// <summary>Sentences are the same but for the lengths in them, which are written to six decimals of the unit.</summary>
+    private static bool IsSameSentence(string inches, string millimeters)
+    {
+        var (one, other) = (LengthInText().Matches(inches), LengthInText().Matches(millimeters));
+        return LengthInText().Replace(inches, "#") == LengthInText().Replace(millimeters, "#")
+            && one.Zip(other).All(pair => (pair.First.Groups[2].Value, pair.Second.Groups[2].Value) == ("in", "mm")
+                && Math.Abs(Figure(pair.First) * MillimetersPerInch - Figure(pair.Second)) <= 0.000001m * MillimetersPerInch);
+
+        static decimal Figure(Match length) => decimal.Parse(length.Groups[1].Value, CultureInfo.InvariantCulture);
+    }
+
+    [GeneratedRegex(@"(-?\d+(?:\.\d+)?) (in|mm)\b")]
+    private static partial Regex LengthInText();
 
     /// <summary>The customary twin of a metric quantity stands beside it, the nearest to what it stands for within the rounding of both.</summary>
     private static IEnumerable<string> CustomaryDifferences(string name, JsonNode? value, JsonObject beside, string at)

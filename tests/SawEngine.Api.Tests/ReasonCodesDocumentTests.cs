@@ -1,4 +1,5 @@
 using System.Reflection;
+using SawEngine.Api.Wire;
 using SawEngine.Core.Cautions;
 using SawEngine.Core.CuttingData;
 using SawEngine.Core.Nesting;
@@ -12,7 +13,7 @@ public sealed class ReasonCodesDocumentTests
 {
     public static TheoryData<string> Codes =>
     [
-        .. new[] { typeof(UnplacedReason), typeof(UnscheduledReason), typeof(NestRule), typeof(ScheduleRule), typeof(PlanRule), typeof(SawFit), typeof(BundleFit), typeof(ObstacleCodes), typeof(RejectionCodes) }
+        .. new[] { typeof(UnplacedReason), typeof(UnscheduledReason), typeof(NestRule), typeof(ScheduleRule), typeof(PlanRule), typeof(SawFit), typeof(BundleFit), typeof(ObstacleCodes), typeof(RejectionCodes), typeof(WarningCode) }
             .SelectMany(type => type.GetFields(BindingFlags.Public | BindingFlags.Static))
             .Select(constant => (string)constant.GetValue(null)!)
             .Concat(CautionCatalog.Items.Select(kind => kind.Code))

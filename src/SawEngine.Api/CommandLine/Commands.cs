@@ -1,3 +1,4 @@
+using System.Text;
 using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 
@@ -24,7 +25,24 @@ public static class Commands
         new("key", "ID", NewKey.Write),
     ];
 
-    /// <summary>The verb that the arguments begin with; null where they begin with none, which starts the server.</summary>
+    /// <summary>Whether arguments ask for the server: there are none, or they begin with a setting such as <c>--urls</c>.</summary>
+    public static bool StartsServer(IReadOnlyList<string> arguments) => arguments.Count == 0 || (arguments[0].StartsWith("--", StringComparison.Ordinal) && !AsksForHelp(arguments));
+
+    /// <summary>Runs what the arguments ask for.</summary>
+    public static async Task<int> Run(IReadOnlyList<string> arguments, IReadOnlyList<Command> commands, CommandIo io, CancellationToken cancellation)
+    {
+        if (Find(arguments, commands) is { } command)
+            return await Run(command, arguments, io, cancellation);
+        if (AsksForHelp(arguments))
+        {
+            await io.Output.WriteAsync(Encoding.UTF8.GetBytes(Usage(commands)), cancellation);
+            return Done;
+        }
+        await io.Error.WriteAsync($"{Quoted.Text(arguments[0])} is not known here.\n{Usage(commands)}");
+        return BadInput;
+    }
+
+    /// <summary>The verb that the arguments begin with; null where they begin with none.</summary>
     public static Command? Find(IReadOnlyList<string> arguments, IReadOnlyList<Command> commands) =>
         arguments.Count == 0 ? null : commands.FirstOrDefault(command => command.Verb == arguments[0]);
 
@@ -36,6 +54,12 @@ public static class Commands
         await io.Error.WriteLineAsync($"Usage: {command.Verb} {command.Argument}");
         return BadInput;
     }
+
+    private static bool AsksForHelp(IReadOnlyList<string> arguments) => arguments[0] is "--help" or "-h" or "-?" or "help";
+
+    private static string Usage(IReadOnlyList<Command> commands) =>
+        "Usage:\n" + string.Concat(commands.Select(command => $"  {command.Verb} {command.Argument}\n"))
+        + "Without a verb the service starts; --urls http://HOST:PORT says where it listens. FILE may be - for standard input.\n";
 
     private static async Task<int> RunOperation(Operation operation, string file, CommandIo io, CancellationToken cancellation)
     {

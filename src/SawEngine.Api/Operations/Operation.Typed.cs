@@ -64,11 +64,21 @@ public abstract class Operation<TRequest, TResponse> : Operation
         using var limit = new CancellationTokenSource(TimeSpan.FromSeconds((double)Math.Min(own ?? wait ?? Limits.Seconds, Limits.Seconds)), Clock);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(limit.Token, cancellation);
         var context = new OperationContext(RequestDigest.Of(WithDefaults(request)), Clock, stop.Token);
-        context.Warnings.AddRange(ignored.Kept.Select(f => new WarningJson { Code = f.Code, Pointer = f.Pointer, Detail = f.Detail + " It was ignored." }));
+        context.Warnings.AddRange(WarningsOf(ignored));
         var response = Execute(request, context);
         var calculation = context.Elapsed;
         return new(JsonSerializer.SerializeToUtf8Bytes(response, WireJson.Options), IsNothingPlanned(response), calculation, Applied(preferences, wait));
     }
+
+    /// <summary>One for each member, at the first place where it was ignored, in whatever items of lists it stands.</summary>
+    private static IEnumerable<WarningJson> WarningsOf(FaultList ignored) => ignored.Kept
+        .GroupBy(fault => string.Join('/', fault.Pointer!.Split('/').Select(step => int.TryParse(step, CultureInfo.InvariantCulture, out _) ? "*" : step)), StringComparer.Ordinal)
+        .Select(places => new WarningJson
+        {
+            Code = places.First().Code,
+            Pointer = places.First().Pointer,
+            Detail = places.First().Detail + (places.Count() == 1 ? " It was ignored." : $" It was ignored, here and in {places.Count() - 1} places alike."),
+        });
 
     private static List<string> Applied(Preferences preferences, int? wait)
     {

@@ -26,6 +26,9 @@ public abstract class Operation
     /// <summary>A request that works; stands in the OpenAPI document and is posted by a test.</summary>
     public abstract string Example { get; }
 
+    /// <summary>Further requests that work, by name, beside the example; they stand in the OpenAPI document and are posted by a test, too.</summary>
+    public virtual IReadOnlyList<(string Name, string Summary, string Json)> MoreExamples => [];
+
     /// <summary>Type of the request.</summary>
     public abstract Type RequestType { get; }
 

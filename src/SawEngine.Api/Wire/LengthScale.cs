@@ -38,6 +38,10 @@ public sealed record LengthScale(LengthUnit Unit)
     /// <summary>A length of the reference data, which may lie on the grid of the other unit: to six decimals, half to even.</summary>
     public decimal WriteRounded(Length length) => decimal.Round(Write(length), 6, MidpointRounding.ToEven);
 
+    /// <summary>A length in nanometers, however large, with its unit, for people: to six decimals, half to even.</summary>
+    public string Text(decimal nanometers) =>
+        $"{ShortestDecimalConverter.Text(decimal.Round(nanometers / (Unit == LengthUnit.In ? Length.NanometersPerInch : 1_000_000m), 6, MidpointRounding.ToEven))} {WireEnum.Text(Unit)}";
+
     /// <summary>A cost that is stated in the unit of the objective, money or length, in millionths, half to even.</summary>
     public long ReadMicros(decimal cost, bool isMoney) =>
         (long)decimal.Round(cost * (isMoney || Unit == LengthUnit.Mm ? 1_000_000m : Length.NanometersPerInch), MidpointRounding.ToEven);

@@ -5,7 +5,7 @@ using SawEngine.Core.Stock;
 namespace SawEngine.Core.Nesting;
 
 /// <summary>Holds the cut bundle of one layout against the rules that it must keep. Lengths are nanometers.</summary>
-internal sealed class BundleCheck(CutRules rules, StockItem stock, BarLayout layout)
+internal sealed class BundleCheck(CutRules rules, StockItem stock, BarLayout layout, ViolationText text)
 {
     /// <summary>What floating point may lose, in nanometers.</summary>
     private const double Noise = 2;
@@ -88,7 +88,7 @@ internal sealed class BundleCheck(CutRules rules, StockItem stock, BarLayout lay
         var corners = FaceTrigonometry.OffsetsAtCorners(_faces[0], section);
         var needed = rules.Tail.Nanometers + (_wide - 1) * (corners.Max() - corners.Min());
         if (rules.Tail.Nanometers > 0 && layout.Remainder.Length.Nanometers < needed - Noise)
-            yield return (NestRule.BundleMiter, $"bars {_wide} wide, staggered, with a remainder of {layout.Remainder.Length.Nanometers} nm where {needed:0} nm are needed");
+            yield return (NestRule.BundleMiter, $"bars {_wide} wide, staggered, with a remainder of {text.Length(layout.Remainder.Length.Nanometers)} where {text.Length((decimal)Math.Round(needed, 0, MidpointRounding.ToEven))} is needed");
     }
 
     private IEnumerable<(string, string)> Heats()

@@ -11,7 +11,8 @@ internal sealed class LayoutCheck(
     NestProblem problem,
     Dictionary<string, StockItem> offered,
     Dictionary<PieceRef, OrderLine> ordered,
-    BarLayout layout)
+    BarLayout layout,
+    ViolationText text)
 {
     /// <summary>A computed length may be up to one step of the published grid on the safe side.</summary>
     private const double GridStep = 12_700;
@@ -47,7 +48,7 @@ internal sealed class LayoutCheck(
         CheckRemainder(stock);
         CheckZones(stock);
         CheckSaw(stock);
-        foreach (var (code, what) in new BundleCheck(_rules, stock, layout).Run())
+        foreach (var (code, what) in new BundleCheck(_rules, stock, layout, text).Run())
             Add(code, what);
         return _violations;
     }
@@ -59,7 +60,7 @@ internal sealed class LayoutCheck(
             total += cut.Centerline.Nanometers;
         total += (decimal)layout.KerfTotal.Nanometers + layout.Remainder.Length.Nanometers;
         if (total != stock.Length.Nanometers)
-            Add(NestRule.Conservation, $"{total} nm of {stock.Length.Nanometers} nm booked");
+            Add(NestRule.Conservation, $"{Text(total)} of {Text(stock.Length.Nanometers)} booked");
         else if (layout.Cuts.Count > 0 && layout.Trim.Nanometers > Math.Max(layout.Cuts[0].Start.Nanometers, 0))
             Add(NestRule.Conservation, $"trim booked into {layout.Cuts[0].Piece}");
     }
@@ -114,7 +115,7 @@ internal sealed class LayoutCheck(
     {
         var cost = layout.Cuts.Any(cut => ordered.TryGetValue(cut.Piece, out var line) && LiesElsewhere(stock, line)) ? stock.ForeignPlantCostMicros ?? 0 : 0;
         if (layout.TransferCostMicros != cost)
-            Add(NestRule.Transfer, $"{layout.TransferCostMicros} for bringing it to another plant, where that costs {cost}");
+            Add(NestRule.Transfer, $"{text.Value(layout.TransferCostMicros)} for bringing it to another plant, where that costs {text.Value(cost)}");
     }
 
     /// <summary>The documents that serve an order: EN 10204 types upward from the ordered one; a mill test report serves itself and no order for a type.</summary>
@@ -133,14 +134,14 @@ internal sealed class LayoutCheck(
         var booked = (decimal)cut.End.Nanometers - cut.Start.Nanometers;
         var aim = line.Length.Nanometers + decimal.Ceiling(((decimal)line.Tolerance.Plus.Nanometers - line.Tolerance.Minus.Nanometers) / 2m);
         if (!IsRounded(booked - aim, shape.OverallIsExact, shape.OverallBeyondOrder, GridStep))
-            Add(NestRule.PieceLength, $"{cut.Piece} of {booked} nm");
+            Add(NestRule.PieceLength, $"{cut.Piece}, {Text(booked)} long; ordered is {Text(aim + Rounded(shape.OverallBeyondOrder))}");
         if (!IsRounded(cut.Centerline.Nanometers - aim, shape.CenterlineIsExact, shape.CenterlineBeyondOrder, -GridStep))
-            Add(NestRule.PieceLength, $"{cut.Piece} of {cut.Centerline.Nanometers} nm on its centerline");
+            Add(NestRule.PieceLength, $"{cut.Piece}, {Text(cut.Centerline.Nanometers)} on its centerline; ordered is {Text(aim + Rounded(shape.CenterlineBeyondOrder))}");
         var shortSide = (double)aim + shape.ShortSideBeyondOrder;
         if (shortSide < Math.Max(_rules.ShortestPiece.Nanometers, 0) - Noise)
-            Add(NestRule.ShortestPiece, $"{cut.Piece}, {shortSide:0} nm on its short side");
+            Add(NestRule.ShortestPiece, $"{cut.Piece}, {Text(Rounded(shortSide))} on its short side; no piece is shorter than {Text(Math.Max(_rules.ShortestPiece.Nanometers, 0))}");
         if (_rules.LongestPiece is { } longest && booked > longest.Nanometers)
-            Add(NestRule.LongestPiece, $"{cut.Piece} of {booked} nm");
+            Add(NestRule.LongestPiece, $"{cut.Piece}, {Text(booked)} long; no piece is longer than {Text(longest.Nanometers)}");
     }
 
     /// <summary>Whether a length is the ordered one itself, or beyond it by the true length on the grid, rounded by one step at most, up or down.</summary>
@@ -156,9 +157,9 @@ internal sealed class LayoutCheck(
         if (needed > 0 && first.Start.Nanometers == 0)
             Add(NestRule.RawStart, $"{first.Piece} on the raw start");
         else if (needed > 0 && (layout.Trim.Nanometers < needed || first.Start.Nanometers < needed))
-            Add(NestRule.Trim, $"{layout.Trim.Nanometers} nm of trim where {needed} nm are needed");
+            Add(NestRule.Trim, $"{Text(Math.Min(layout.Trim.Nanometers, first.Start.Nanometers))} of trim; the raw end needs {Text(needed)}");
         if (!first.StartCut.IsSquare)
-            CheckSlice(first.Start.Nanometers - FaceTrigonometry.AlongBar(first.StartCut, _rules.Kerf), $"before {first.Piece}");
+            CheckSlice(first.Start.Nanometers, FaceTrigonometry.AlongBar(first.StartCut, _rules.Kerf), $"before {first.Piece}");
     }
 
     private void CheckGap(StockItem stock, Cut before, Cut after)
@@ -183,7 +184,7 @@ internal sealed class LayoutCheck(
         else if (least < -Noise)
             Add(NestRule.Overlap, $"no material {where}");
         else
-            CheckSlice(least - kerf - nextKerf, where);
+            CheckSlice(least, kerf + nextKerf, where);
     }
 
     private static double[] Apart(Section? section, Cut before, Cut after) =>
@@ -204,33 +205,34 @@ internal sealed class LayoutCheck(
         if (apart < -noise)
             Add(NestRule.Overlap, $"no material {where}");
         else if (apart < kerf - noise)
-            Add(NestRule.Kerf, $"{apart:0} nm {where}");
+            Add(NestRule.Kerf, $"{Text(Rounded(apart))} {where}; the kerf needs {Text(Rounded(kerf))}");
         else if (apart > 2 * kerf + noise + rounding)
-            CheckSlice(apart - 2 * kerf, where);
+            CheckSlice(apart, 2 * kerf, where);
     }
 
     /// <summary>What is left between two cuts, once each has taken its kerf.</summary>
-    private void CheckSlice(double thickness, string where)
+    private void CheckSlice(double apart, double kerfs, string where)
     {
+        var thickness = apart - kerfs;
         if (thickness < -Noise)
-            Add(NestRule.Kerf, $"{-thickness:0} nm of kerf missing {where}");
+            Add(NestRule.Kerf, $"{Text(Rounded(apart))} {where}; the kerfs need {Text(Rounded(kerfs))}");
         else if (thickness < _rules.ThinnestSlice.Nanometers - Noise)
-            Add(NestRule.Slice, $"a slice of {thickness:0} nm {where}");
+            Add(NestRule.Slice, $"a slice of {Text(Rounded(thickness))} {where}; none is thinner than {Text(_rules.ThinnestSlice.Nanometers)}");
     }
 
     private void CheckEnd(StockItem stock, Cut last)
     {
         var behind = (double)((decimal)stock.Length.Nanometers - last.End.Nanometers);
         if (stock.EndCondition != EndCondition.Sawn && behind < RawTrim(stock))
-            Add(NestRule.RawEnd, $"{last.Piece} within {behind:0} nm of the raw end");
+            Add(NestRule.RawEnd, $"{last.Piece}, {Text(Rounded(behind))} from the raw end; its trim needs {Text(RawTrim(stock))}");
         var left = behind - FaceTrigonometry.AlongBar(last.EndCut, _rules.Kerf);
         if (left < _rules.Tail.Nanometers - Noise && _rules.Tail.Nanometers > 0)
-            Add(NestRule.Tail, $"{left:0} nm behind the last kerf");
+            Add(NestRule.Tail, $"{Text(Rounded(left))} behind the last kerf; the tail needs {Text(_rules.Tail.Nanometers)}");
         var booked = layout.Remainder.Length.Nanometers;
         // Where the last kerf runs out of the bar nothing is left; a rounded kerf may cost the remainder one step of the grid.
         var rounding = last.EndCut.IsSquare ? 0 : GridStep;
         if (booked < 0 || booked > Math.Max(left, 0) + Noise || booked < left - rounding - Noise)
-            Add(NestRule.RemainderLength, $"a remainder of {booked} nm where {left:0} nm are left");
+            Add(NestRule.RemainderLength, $"a remainder of {Text(booked)} where {Text(Rounded(Math.Max(left, 0)))} is left");
     }
 
     private void CheckRemainder(StockItem stock)
@@ -239,15 +241,15 @@ internal sealed class LayoutCheck(
         // Under a limit, whether a long remainder may be scrap is a matter of the nest.
         var kept = IsLongEnough(problem, layout) && (kind == RemainderKind.Remnant || problem.Remnants!.MostNew is null);
         if (kind == RemainderKind.Remnant != (kept || IsKeptForOthers(stock)))
-            Add(NestRule.RemainderKind, $"a remainder of {length.Nanometers} nm booked as {kind}");
+            Add(NestRule.RemainderKind, $"a remainder of {Text(length.Nanometers)} booked as {Named(kind)}; {WhatIsKept(stock)}");
         var worth = BigInteger.Min(ScrapWorth(stock, length.Nanometers), ShareOfCost(stock, length.Nanometers, 1m));
         if (kept)
             worth = BigInteger.Max(worth, RemnantWorth(problem.Remnants!, stock, length.Nanometers));
         // One millionth is left to the rounding of decimal quotients.
         if (value > worth + 1)
-            Add(NestRule.RemainderValueHigh, $"a remainder worth {worth} booked at {value}");
+            Add(NestRule.RemainderValueHigh, $"a remainder worth {text.Value((decimal)worth)} booked at {text.Value(value)}");
         else if (value < worth - 1)
-            Add(NestRule.RemainderValueLow, $"a remainder worth {worth} booked at {value}");
+            Add(NestRule.RemainderValueLow, $"a remainder worth {text.Value((decimal)worth)} booked at {text.Value(value)}");
     }
 
     /// <summary>Whether a bar has a zone that is kept for another use.</summary>
@@ -258,9 +260,9 @@ internal sealed class LayoutCheck(
         foreach (var zone in stock.Zones)
         {
             if (layout.Cuts.Any(cut => cut.Start.Nanometers < zone.To.Nanometers && cut.End.Nanometers > zone.From.Nanometers))
-                Add(NestRule.PieceInZone, $"a piece in the zone from {zone.From}");
+                Add(NestRule.PieceInZone, $"a piece in the zone from {Text(zone.From.Nanometers)} to {Text(zone.To.Nanometers)}");
             else if (zone.Kind == ZoneKind.Reserved && (decimal)stock.Length.Nanometers - layout.Remainder.Length.Nanometers > zone.From.Nanometers)
-                Add(NestRule.ReservedZone, $"a cut in the zone from {zone.From}, or before it");
+                Add(NestRule.ReservedZone, $"a cut in the zone from {Text(zone.From.Nanometers)} to {Text(zone.To.Nanometers)}, or a remainder that does not hold all of it");
         }
     }
 
@@ -351,7 +353,18 @@ internal sealed class LayoutCheck(
     private long RawTrim(StockItem stock) =>
         stock.EndCondition == EndCondition.Sawn || !_rules.Trim.TryGetValue(stock.EndCondition, out var trim) ? 0 : trim.Nanometers;
 
-    private void Add(string code, string what) => _violations.Add(new(code, $"Layout of {layout.Stock.StockId}: {what}."));
+    private string WhatIsKept(StockItem stock) =>
+        IsKeptForOthers(stock) ? "a reserved zone makes it a remnant"
+        : problem.Remnants is { } rules ? $"remnants are kept from {Text(rules.KeepFrom.Nanometers)}"
+        : "no remnants are kept";
+
+    private static string Named(RemainderKind kind) => kind == RemainderKind.Remnant ? "remnant" : "scrap";
+
+    private string Text(decimal nanometers) => text.Length(nanometers);
+
+    private static decimal Rounded(double nanometers) => (decimal)Math.Round(nanometers, 0, MidpointRounding.ToEven);
+
+    private void Add(string code, string what) => _violations.Add(new(code, $"Layout {text.LayoutName ?? "of " + layout.Stock.StockId}: {what}."));
 
     /// <summary>How the bar lies: turned by some quarters clockwise, seen from first to second end, so that its top comes to the right.</summary>
     private sealed record Position(int Quarters, SawCapacity Capacity, Section Section)

@@ -27,7 +27,7 @@ public static class NestVerifier
         var ordered = problem.Lines.ToDictionary(line => line.Ref);
         var violations = new List<Violation>();
         foreach (var layout in nest.Layouts)
-            violations.AddRange(new LayoutCheck(problem, offered, ordered, layout).Run());
+            violations.AddRange(new LayoutCheck(problem, offered, ordered, layout, ViolationText.Plain).Run());
         CheckStockUse(offered, nest, violations);
         CheckQuantities(problem, nest, violations);
         CheckSingleHeats(problem, offered, nest, violations);
@@ -39,12 +39,16 @@ public static class NestVerifier
     }
 
     /// <summary>All rules that one layout breaks by itself; empty where it is clean.</summary>
-    public static IReadOnlyList<Violation> VerifyLayout(NestProblem problem, BarLayout layout) =>
+    public static IReadOnlyList<Violation> VerifyLayout(NestProblem problem, BarLayout layout) => VerifyLayout(problem, layout, ViolationText.Plain);
+
+    /// <summary>The same, written otherwise.</summary>
+    public static IReadOnlyList<Violation> VerifyLayout(NestProblem problem, BarLayout layout, ViolationText text) =>
         new LayoutCheck(
             problem,
             problem.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal),
             problem.Lines.ToDictionary(line => line.Ref),
-            layout).Run();
+            layout,
+            text).Run();
 
     private static void CheckStockUse(Dictionary<string, StockItem> offered, Nest nest, List<Violation> violations)
     {

@@ -37,7 +37,7 @@ public sealed record OrderLine
     /// <summary>How many pieces fewer are accepted where stock is short; less than <see cref="Quantity"/>.</summary>
     public int Under { get; init; }
 
-    /// <summary>How many pieces more are accepted; they are placed only where that costs nothing.</summary>
+    /// <summary>How many pieces more are accepted; solvers place none of them, an edited nest may.</summary>
     public int Over { get; init; }
 
     /// <summary>The priority of a line that states none.</summary>

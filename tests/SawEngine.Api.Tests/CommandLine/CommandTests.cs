@@ -77,8 +77,44 @@ public sealed class CommandTests(ServiceHost host)
     [Theory]
     [InlineData]
     [InlineData("--urls", "http://localhost:1")]
-    [InlineData("serve")]
-    public void Arguments_without_a_verb_start_the_server(params string[] arguments) => Assert.Null(Commands.Find(arguments, Commands.All(Operations)));
+    public void No_arguments_and_settings_start_the_server(params string[] arguments) => Assert.True(Commands.StartsServer(arguments));
+
+    [Theory]
+    [InlineData("serve", 2)]
+    [InlineData("nests", 2)]
+    [InlineData("-x", 2)]
+    [InlineData("--help", 0)]
+    [InlineData("-h", 0)]
+    public async Task Unknown_words_and_help_give_the_usage_and_start_nothing(string word, int exit)
+    {
+        using var output = new MemoryStream();
+        using var error = new StringWriter();
+
+        Assert.False(Commands.StartsServer([word]));
+        Assert.Equal(exit, await Commands.Run([word], Commands.All(Operations), new(Stream.Null, output, error), CancellationToken.None));
+        var usage = Encoding.UTF8.GetString(output.ToArray()) + error;
+        Assert.Equal(exit == 0, error.ToString().Length == 0);
+        Assert.All(Commands.All(Operations), command => Assert.Contains($"  {command.Verb} {command.Argument}\n", usage, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("", "/health/live")]
+    [InlineData("/", "/health/live")]
+    [InlineData("/health/ready", "/health/ready")]
+    public async Task Health_asks_whether_the_service_lives_where_no_path_is_given(string path, string asked)
+    {
+        using var listener = new System.Net.Sockets.TcpListener(System.Net.IPAddress.Loopback, 0);
+        listener.Start();
+        var health = Commands.Find(["health"], Commands.All(Operations))!;
+        var probe = health.Run($"http://{listener.LocalEndpoint}{path}", new(Stream.Null, Stream.Null, TextWriter.Null), CancellationToken.None);
+        using var client = await listener.AcceptTcpClientAsync();
+        using var reader = new StreamReader(client.GetStream());
+        var line = await reader.ReadLineAsync();
+        await client.GetStream().WriteAsync("HTTP/1.1 200 OK\r\nContent-Length: 0\r\n\r\n"u8.ToArray());
+
+        Assert.Equal($"GET {asked} HTTP/1.1", line);
+        Assert.Equal(0, await probe);
+    }
 
     private async Task<(int Code, string Output, string Error)> Run(string verb, string input)
     {

@@ -141,6 +141,40 @@ public sealed class HttpTests(ServiceHost host)
     }
 
     [Fact]
+    public async Task Further_examples_are_answered_and_show_what_they_say()
+    {
+        var nest = Operations.Single(operation => operation.Verb == "nest");
+        var answers = new Dictionary<string, JsonNode>();
+        foreach (var (name, _, json) in nest.MoreExamples)
+        {
+            answers.Add(name, await host.Post(nest.Path, json, 200));
+            Assert.Empty(answers[name]["unplaced"]!.AsArray());
+            Assert.Empty(answers[name]["warnings"]!.AsArray());
+        }
+
+        Assert.Contains(answers["inchesWithRemnants"]["claims"]!.AsArray(), claim => (string?)claim!["stockId"] is "RM-17" or "RM-21");
+        Assert.Contains(answers["miteredFrame"]["layouts"]!.AsArray(), layout => layout!["cuts"]!.AsArray().Any(cut => cut!["turn"] is not null));
+        Assert.Contains(answers["cutBundles"]["layouts"]!.AsArray(), layout => layout!["bundle"] is not null);
+        Assert.Equal(["shorter", "fewer"], answers["nearMisses"]["nearMisses"]!.AsArray().Select(miss => (string?)miss!["change"]).Order(StringComparer.Ordinal).Reverse());
+    }
+
+    [Fact]
+    public async Task Member_that_is_ignored_in_many_items_is_one_warning()
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/v1/nests")
+        {
+            Content = ServiceHost.Json(
+                """{"pieces":[{"pieceId":"a","length":9,"quantity":1,"mark":1},{"pieceId":"b","length":9,"quantity":1,"mark":1,"note":1}],"stock":[],"cut":{"kerf":1}}"""),
+        };
+        request.Headers.Add("Prefer", "handling=lenient");
+        using var response = await host.Client.SendAsync(request);
+
+        var warnings = JsonNode.Parse(await response.Content.ReadAsStringAsync())!["warnings"]!.AsArray();
+        Assert.Equal(["#/pieces/0/mark", "#/pieces/1/note"], warnings.Select(warning => (string?)warning!["pointer"]));
+        Assert.EndsWith("It was ignored, here and in 1 places alike.", (string?)warnings[0]!["detail"], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Lenient_handling_turns_unknown_members_into_warnings()
     {
         var body = JsonNode.Parse(AnyOperation.Example)!.AsObject();

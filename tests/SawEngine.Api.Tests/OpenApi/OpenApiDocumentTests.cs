@@ -53,7 +53,9 @@ public sealed class OpenApiDocumentTests(ServiceHost host)
         {
             var post = document["paths"]![operation.Path]!["post"]!;
             Assert.Equal(operation.OperationId, (string?)post["operationId"]);
-            Assert.True(JsonNode.DeepEquals(JsonNode.Parse(operation.Example), post["requestBody"]!["content"]!["application/json"]!["example"]));
+            var media = post["requestBody"]!["content"]!["application/json"]!;
+            Assert.True(JsonNode.DeepEquals(JsonNode.Parse(operation.Example), operation.MoreExamples.Count == 0 ? media["example"] : media["examples"]!["first"]!["value"]));
+            Assert.All(operation.MoreExamples, more => Assert.True(JsonNode.DeepEquals(JsonNode.Parse(more.Json), media["examples"]![more.Name]!["value"])));
             Assert.True((bool?)post["requestBody"]!["required"]);
             foreach (var status in new[] { "400", "401", "406", "408", "413", "415", "422", "503" })
                 Assert.Equal("#/components/schemas/Problem", (string?)post["responses"]![status]!["content"]!["application/problem+json"]!["schema"]!["$ref"]);

@@ -5,7 +5,7 @@ namespace SawEngine.Api.Tests.Wire;
 
 public sealed class ErrorCodesDocumentTests
 {
-    public static TheoryData<string> Codes => [.. new[] { typeof(FaultCode), typeof(WarningCode) }
+    public static TheoryData<string> Codes => [.. new[] { typeof(FaultCode) }
         .SelectMany(type => type.GetFields(BindingFlags.Public | BindingFlags.Static))
         .Select(constant => (string)constant.GetValue(null)!)];
 

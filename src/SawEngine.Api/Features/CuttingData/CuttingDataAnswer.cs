@@ -8,6 +8,7 @@ using SawEngine.Api.Wire;
 using SawEngine.Core.Cautions;
 using SawEngine.Core.CuttingData;
 using SawEngine.Core.Grades;
+using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
 
 namespace SawEngine.Api.Features.CuttingData;
@@ -35,7 +36,7 @@ internal sealed class CuttingDataAnswer
         var compared = _request.Cuts.OrderBy(cut => cut.CutId, StringComparer.Ordinal).Select(cut => new ComparedCut(cut, Compare(cut))).ToList();
         var possible = compared.Count(cut => cut.Comparison.Possible.Count > 0);
         var cautions = NumberedCautions.Of(compared.SelectMany(cut => cut.Comparison.Possible).SelectMany(onSaw => onSaw.Cautions));
-        context.Warnings.AddRange(_materials.AmbiguousGrades(_request.Cuts.Select(cut => cut.Grade)));
+        context.Warnings.AddRange(_materials.AmbiguousGrades(_request.Cuts.Select((cut, i) => ((string?)cut.Grade, $"#/cuts/{i}/grade"))));
         context.Warnings.AddRange(compared.SelectMany(WarningsOf));
         return new()
         {
@@ -127,14 +128,43 @@ internal sealed class CuttingDataAnswer
         Detail = rejected.Detail,
     };
 
-    private static IEnumerable<CutNotPossibleJson> NotPossible(ComparedCut cut) => cut.Comparison.Refused.Select(refusal => new CutNotPossibleJson
+    private IEnumerable<CutNotPossibleJson> NotPossible(ComparedCut cut) => cut.Comparison.Refused.Select(refusal => new CutNotPossibleJson
     {
         CutId = cut.Wanted.CutId,
         SawId = refusal.SawId,
         Reason = refusal.Obstacle.Code,
-        Detail = refusal.Obstacle.Detail,
+        Detail = FitText(cut.Wanted, refusal) ?? refusal.Obstacle.Detail,
         Attributes = cut.Wanted.Attributes,
     });
+
+    /// <summary>What the section and the angle are and what the saw takes, in the unit of the request; null where something else is in the way.</summary>
+    private string? FitText(WantedCutJson cut, CutRefusal refusal)
+    {
+        var (section, saw) = (_materials.Section(cut.Section)!, _saws.First(mapped => mapped.Saw.SawId == refusal.SawId).Saw);
+        return refusal.Obstacle.Code switch
+        {
+            SawFit.Capacity when section.IsRound =>
+                $"Section {section.Designation} is {Text(section.Width)} in diameter{AtAngle(cut)}; saw {saw.SawId} takes rounds up to {Text(saw.Capacity.Round)}.",
+            SawFit.Capacity =>
+                $"Section {section.Designation} is {Text(section.Width)} wide and {Text(section.Height)} high{AtAngle(cut)}; "
+                + $"saw {saw.SawId} takes {Text(saw.Capacity.Width)} wide and {Text(saw.Capacity.Height)} high.",
+            SawFit.MiterRange when saw.MiterRange is { } range =>
+                $"The cut is inclined by {AnglesOf(cut)}; saw {saw.SawId} swivels to {range.Left} on the left (negative) and {range.Right} on the right.",
+            SawFit.MiterRange => $"The cut is inclined by {AnglesOf(cut)}; saw {saw.SawId} cuts square only.",
+            _ => null,
+        };
+    }
+
+    private string Text(Length length) => $"{ShortestDecimalConverter.Text(_scale.WriteRounded(length))} {WireEnum.Text(_scale.Unit)}";
+
+    private static string AtAngle(WantedCutJson cut) => cut.Face.ToEndCut().IsSquare ? "" : $", and wider by 1/cos a where it is cut at {AnglesOf(cut)}";
+
+    private static string AnglesOf(WantedCutJson cut)
+    {
+        var face = cut.Face.ToEndCut();
+        return string.Join(" and ", new[] { (face.HeightAngle, "in the plane of the height"), (face.WidthAngle, "in the plane of the width") }
+            .Where(angle => angle.Item1 != Angle.Zero).Select(angle => $"{angle.Item1} {angle.Item2}"));
+    }
 
     private static IEnumerable<WarningJson> WarningsOf(ComparedCut cut) => cut.Comparison.Possible.SelectMany(
         onSaw => onSaw.Data.Warnings,

@@ -36,8 +36,8 @@ internal sealed record EstimateMapping(PlanProblem Problem, IReadOnlyList<Defaul
             Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),
             Effort = request.Effort,
         };
-        var grades = request.Order.Lines.Select(line => line.Grade).Concat(request.Stock.Select(item => item.Grade));
-        return new(problem, saws.ToDefaults(scale), materials.AmbiguousGrades(grades));
+        var grades = request.Order.Lines.Select((line, i) => ((string?)line.Grade, $"#/order/lines/{i}/grade")).Concat(request.Stock.GradeUses());
+        return new(problem, saws.ToDefaults(scale), [.. materials.AmbiguousGrades(grades), .. request.Shop.Warnings(request.Stock.IsCosted())]);
     }
 
     /// <summary>Each line on its own at each quantity.</summary>

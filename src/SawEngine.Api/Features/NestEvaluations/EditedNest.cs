@@ -1,6 +1,5 @@
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Features.Orders;
-using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
@@ -22,14 +21,14 @@ internal sealed class EditedNest
     private readonly Dictionary<string, OrderLine> _lines;
     private readonly Dictionary<string, StockItem> _stock;
 
-    public EditedNest(NestEvaluationRequest request, Catalogs catalogs)
+    public EditedNest(NestEvaluationRequest request, NestMaterials materials)
     {
         (_scale, _isMoney) = (new(request.LengthUnit), request.IsCosted);
-        Problem = NestGroups.Whole(request, catalogs);
+        Problem = NestGroups.Whole(request, materials);
         _cost = LayoutCost.Of(Problem);
         _lines = Problem.Lines.ToDictionary(line => line.Ref.LineId, StringComparer.Ordinal);
         _stock = Problem.Stock.ToDictionary(item => item.StockId, StringComparer.Ordinal);
-        Layouts = Stated(request, Limited([.. request.Layouts.Select(Booked)], request));
+        Layouts = Stated(request, Limited([.. request.Layouts.Select(Booked)], request, new(request, materials)));
         Unplaced = [.. UnplacedOf()];
     }
 
@@ -73,12 +72,11 @@ internal sealed class EditedNest
         EditedLayout.Book(stock, repeat, bundle, cuts, cuts.Select(cut => _lines.GetValueOrDefault(cut.Piece.LineId)).OfType<OrderLine>(), Problem.Rules, _cost);
 
     /// <summary>The layouts with no more remnants of each material than may be left.</summary>
-    private BarLayout[] Limited(BarLayout[] booked, NestEvaluationRequest request)
+    private BarLayout[] Limited(BarLayout[] booked, NestEvaluationRequest request, EditedMaterials materials)
     {
         if (Problem.Remnants?.MostNew is not { } most)
             return booked;
         var remnants = new EditedRemnants(most, _cost);
-        var materials = new EditedMaterials(request);
         foreach (var rows in Enumerable.Range(0, booked.Length).GroupBy(i => materials.OfStock(request.Layouts[i].StockId)).Select(rows => rows.ToList()))
         {
             foreach (var (i, layout) in rows.Zip(remnants.Kept(rows.ConvertAll(i => (booked[i], request.Layouts[i].Remainder?.Kind)))))

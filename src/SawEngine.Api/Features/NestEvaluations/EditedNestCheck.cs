@@ -1,4 +1,5 @@
 using SawEngine.Api.Features.Nests;
+using SawEngine.Api.Wire;
 using SawEngine.Core;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
@@ -10,7 +11,7 @@ namespace SawEngine.Api.Features.NestEvaluations;
 /// Holds an edited nest against the verifier, and finds where in the request each rule is broken. The verifier decides what is broken; it says so of layouts and
 /// nests as a whole, so it is asked again about parts: where a violation comes up, there is its place.
 /// </summary>
-internal sealed class EditedNestCheck(EditedNest nest, EditedMaterials materials)
+internal sealed class EditedNestCheck(EditedNest nest, EditedMaterials materials, LengthScale scale, bool isMoney)
 {
     private static readonly string[] OfBars = [NestRule.RemnantUsedTwice, NestRule.StockOverused];
     private static readonly string[] OfPieces = [NestRule.TooManyPieces, NestRule.HeatsMixed];
@@ -54,8 +55,9 @@ internal sealed class EditedNestCheck(EditedNest nest, EditedMaterials materials
     private IEnumerable<FoundViolation> OfLayout(int i)
     {
         var layout = nest.Layouts[i];
-        var violations = Verify(layout.Stated);
-        var places = violations.Count > 0 && layout.IsKnown ? PlacesInLayout(layout.Stated) : [];
+        var text = TextOf(layout.Json);
+        var violations = Verify(layout.Stated, text);
+        var places = violations.Count > 0 && layout.IsKnown ? PlacesInLayout(layout.Stated, text) : [];
         return violations.Select(violation => new FoundViolation(
             places.TryGetValue(violation, out var cuts) && cuts.TryDequeue(out var cut) ? new(i, cut) : new(i, null, MemberOf(violation.Code, layout.Json)),
             violation.Code,
@@ -63,14 +65,14 @@ internal sealed class EditedNestCheck(EditedNest nest, EditedMaterials materials
     }
 
     /// <summary>The cuts at which violations come up when each cut, and each pair of neighbors, is alone on the bar.</summary>
-    private Dictionary<Violation, Queue<int>> PlacesInLayout(BarLayout layout)
+    private Dictionary<Violation, Queue<int>> PlacesInLayout(BarLayout layout, ViolationText text)
     {
         var places = new Dictionary<Violation, Queue<int>>();
         IReadOnlyList<Violation> before = [];
         for (var k = 0; k < layout.Cuts.Count; k++)
         {
-            var alone = Verify(nest.Part(layout, [layout.Cuts[k]]));
-            var pair = k == 0 ? [] : Verify(nest.Part(layout, [layout.Cuts[k - 1], layout.Cuts[k]]));
+            var alone = Verify(nest.Part(layout, [layout.Cuts[k]]), text);
+            var pair = k == 0 ? [] : Verify(nest.Part(layout, [layout.Cuts[k - 1], layout.Cuts[k]]), text);
             foreach (var violation in alone.Concat(pair.Except(alone).Except(before)))
             {
                 if (!places.TryGetValue(violation, out var cuts))
@@ -149,7 +151,10 @@ internal sealed class EditedNestCheck(EditedNest nest, EditedMaterials materials
         return low;
     }
 
-    private IReadOnlyList<Violation> Verify(BarLayout layout) => NestVerifier.VerifyLayout(ProblemOf([layout]), layout);
+    private IReadOnlyList<Violation> Verify(BarLayout layout, ViolationText text) => NestVerifier.VerifyLayout(ProblemOf([layout]), layout, text);
+
+    /// <summary>Figures in the unit of the request, and the name that the request gives the layout.</summary>
+    private ViolationText TextOf(EditedLayoutJson layout) => new(layout.LayoutId, scale.Text, isMoney ? ViolationText.Plain.Value : scale.Text);
 
     private static IReadOnlyList<Violation> Verify(NestProblem problem, List<Part> parts, IEnumerable<UnplacedPieces> unplaced) =>
         NestVerifier.Verify(problem, NestOf(parts.ConvertAll(part => part.Layout), unplaced, 0));

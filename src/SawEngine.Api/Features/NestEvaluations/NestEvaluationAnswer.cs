@@ -7,7 +7,7 @@ namespace SawEngine.Api.Features.NestEvaluations;
 
 /// <summary>Writes what was found of an edited nest, in the request's unit.</summary>
 internal sealed class NestEvaluationAnswer(
-    NestEvaluationRequest request, Catalogs catalogs, EditedNest nest, EditedMaterials materials, IReadOnlyList<FoundViolation> violations, NestResponse? engine)
+    NestEvaluationRequest request, NestMaterials materials, EditedNest nest, EditedMaterials edited, IReadOnlyList<FoundViolation> violations, NestResponse? engine)
 {
     private const int RatioDecimals = 6;
 
@@ -39,7 +39,7 @@ internal sealed class NestEvaluationAnswer(
         return
         [
             .. nest.InSequence.Where(layout => !broken.Contains(layout.Json.LayoutId))
-                .Select((layout, i) => mapping.ToJson(layout.Json.LayoutId, i + 1, materials.OfStock(layout.Json.StockId), layout.Booked))
+                .Select((layout, i) => mapping.ToJson(layout.Json.LayoutId, i + 1, edited.WrittenOfStock(layout.Json.StockId), layout.Booked))
                 .OrderBy(layout => layout.LayoutId, StringComparer.Ordinal),
         ];
     }
@@ -53,9 +53,9 @@ internal sealed class NestEvaluationAnswer(
 
     private NestTotalsJson Totals() => new NestTotals(
         request,
-        catalogs,
+        materials,
         [],
-        [.. nest.InSequence.Where(layout => layout.IsKnown).Select(layout => (materials.OfStock(layout.Json.StockId), layout.Booked))]).Write();
+        [.. nest.InSequence.Where(layout => layout.IsKnown).Select(layout => (edited.OfStock(layout.Json.StockId), layout.Booked))]).Write();
 
     private NestComparisonJson Comparison(NestResponse own) => new()
     {

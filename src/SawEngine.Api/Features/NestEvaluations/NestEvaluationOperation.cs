@@ -7,7 +7,7 @@ using SawEngine.Core.Nesting;
 namespace SawEngine.Api.Features.NestEvaluations;
 
 /// <summary><c>POST /v1/nests/evaluations</c> and <c>evaluate-nest FILE</c>.</summary>
-public sealed class NestEvaluationOperation(INester nester, Catalogs catalogs) : Operation<NestEvaluationRequest, NestEvaluationResponse>
+public sealed class NestEvaluationOperation(INester nester) : Operation<NestEvaluationRequest, NestEvaluationResponse>
 {
     public override string Verb => "evaluate-nest";
 
@@ -26,21 +26,22 @@ public sealed class NestEvaluationOperation(INester nester, Catalogs catalogs) :
 
     public override string Example => NestEvaluationExample.Json;
 
-    protected override IValidator<NestEvaluationRequest> Rules { get; } = new NestEvaluationRequestRules(catalogs);
+    protected override IValidator<NestEvaluationRequest> Rules { get; } = new NestEvaluationRequestRules();
 
     protected override LengthUnit UnitOf(NestEvaluationRequest request) => request.LengthUnit;
 
     /// <summary>Positions left out are those that follow; with them the order of the cuts stands in the digest.</summary>
-    protected override NestEvaluationRequest WithDefaults(NestEvaluationRequest request) => request with { Layouts = new EditedNest(request, catalogs).WithPositions() };
+    protected override NestEvaluationRequest WithDefaults(NestEvaluationRequest request) => request with { Layouts = new EditedNest(request, new NestMaterials(request)).WithPositions() };
 
     protected override NestEvaluationResponse Execute(NestEvaluationRequest request, OperationContext context)
     {
-        var nest = new EditedNest(request, catalogs);
-        context.Warnings.AddRange(NestWarnings.Of(request, [.. nest.Known]));
-        var materials = new EditedMaterials(request);
-        var violations = new EditedNestCheck(nest, materials).Run();
-        var engine = request.Compare ? NestAnswer.Of(request, catalogs, nester, context.Cancellation).Write(context) : null;
-        return new NestEvaluationAnswer(request, catalogs, nest, materials, violations, engine).Write(context);
+        var materials = new NestMaterials(request);
+        var nest = new EditedNest(request, materials);
+        context.Warnings.AddRange(NestWarnings.Of(request, materials, [.. nest.Known]));
+        var edited = new EditedMaterials(request, materials);
+        var violations = new EditedNestCheck(nest, edited, new(request.LengthUnit), request.IsCosted).Run();
+        var engine = request.Compare ? NestAnswer.Of(request, materials, nester, context.Cancellation).Write(context) : null;
+        return new NestEvaluationAnswer(request, materials, nest, edited, violations, engine).Write(context);
     }
 
     protected override bool IsNothingPlanned(NestEvaluationResponse response) => response.Totals.BarsUsed == 0;

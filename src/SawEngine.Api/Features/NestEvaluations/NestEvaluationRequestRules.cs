@@ -1,6 +1,5 @@
 using FluentValidation;
 using SawEngine.Api.Features.Nests;
-using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 
@@ -9,9 +8,9 @@ namespace SawEngine.Api.Features.NestEvaluations;
 /// <summary>Rules of a request to evaluate a nest: those of the nest, and a bound on the work. What an edit may get wrong is no fault but part of the answer.</summary>
 public sealed class NestEvaluationRequestRules : AbstractValidator<NestEvaluationRequest>
 {
-    public NestEvaluationRequestRules(Catalogs catalogs)
+    public NestEvaluationRequestRules()
     {
-        Include(new NestProblemRequestRules(catalogs));
+        Include(new NestProblemRequestRules());
         this.Unique(r => r.Layouts, layout => layout.LayoutId, nameof(EditedLayoutJson.LayoutId));
         RuleFor(r => r.Layouts).Custom(TotalQuantity);
     }

@@ -20,7 +20,7 @@ public sealed record NearMissJson
     [MaxLength(Limits.IdLength)]
     public string? StockId { get; init; }
 
-    /// <summary>By how much each of the pieces would be shorter, the least that was found, in the length unit of the request.</summary>
+    /// <summary>By how much each of the pieces would be shorter, the least of the eighths of the greatest change that was found to do, in the length unit of the request.</summary>
     [LengthRange]
     public decimal? ShorterBy { get; init; }
 
@@ -28,7 +28,7 @@ public sealed record NearMissJson
     [Range(1, Limits.FewerPieces)]
     public int? FewerBy { get; init; }
 
-    /// <summary>Bars fewer than the nest takes; negative where more pieces are placed and take more.</summary>
+    /// <summary>Bars fewer than the nest answered takes, which is the cheapest and not always the one of fewest bars; negative where more pieces are placed and take more.</summary>
     [Range(-Limits.TotalQuantity, Limits.TotalQuantity)]
     public required long BarsSaved { get; init; }
 

@@ -6,18 +6,18 @@ using SawEngine.Core.Nesting;
 namespace SawEngine.Api.Features.Nests;
 
 /// <summary>Joins the nests of all groups and writes them in the request's unit.</summary>
-internal sealed class NestAnswer(NestProblemRequest request, Catalogs catalogs, IReadOnlyList<(NestGroup Group, Nest Nest)> nests)
+internal sealed class NestAnswer(NestProblemRequest request, NestMaterials materials, IReadOnlyList<(NestGroup Group, Nest Nest)> nests)
 {
     public const string Infeasible = "infeasible";
 
     private readonly LengthScale _scale = new(request.LengthUnit);
 
     /// <summary>The engine's nest for a request.</summary>
-    public static NestAnswer Of(NestProblemRequest request, Catalogs catalogs, INester nester, CancellationToken cancellation)
+    public static NestAnswer Of(NestProblemRequest request, NestMaterials materials, INester nester, CancellationToken cancellation)
     {
-        var groups = NestGroups.Of(request, catalogs);
+        var groups = NestGroups.Of(request, materials);
         var nests = groups.Select(group => nester.Solve(group.Problem, request.Effort, cancellation)).ToList();
-        return new(request, catalogs, [.. groups.Zip(nests)]);
+        return new(request, materials, [.. groups.Zip(nests)]);
     }
 
     /// <summary>The nest of each group.</summary>
@@ -72,6 +72,7 @@ internal sealed class NestAnswer(NestProblemRequest request, Catalogs catalogs, 
     public List<NestLayoutJson> LayoutsById()
     {
         var ofStock = new Dictionary<string, int>(StringComparer.Ordinal);
+        var written = request.Stock.ToDictionary(item => item.StockId, materials.AsWritten, StringComparer.Ordinal);
         var layouts = new List<NestLayoutJson>();
         foreach (var (group, nest) in nests)
         {
@@ -79,7 +80,7 @@ internal sealed class NestAnswer(NestProblemRequest request, Catalogs catalogs, 
             foreach (var layout in nest.Layouts)
             {
                 var number = ofStock[layout.Stock.StockId] = ofStock.GetValueOrDefault(layout.Stock.StockId) + 1;
-                layouts.Add(mapping.ToJson($"{layout.Stock.StockId}.{number}", layouts.Count + 1, group.Material, layout));
+                layouts.Add(mapping.ToJson($"{layout.Stock.StockId}.{number}", layouts.Count + 1, written[layout.Stock.StockId], layout));
             }
         }
         return [.. layouts.OrderBy(layout => layout.LayoutId, StringComparer.Ordinal)];
@@ -106,7 +107,7 @@ internal sealed class NestAnswer(NestProblemRequest request, Catalogs catalogs, 
 
     public NestTotalsJson Totals() => new NestTotals(
         request,
-        catalogs,
+        materials,
         nests.Select(n => n.Group.Material),
         [.. nests.SelectMany(n => n.Nest.Layouts.Select(layout => (n.Group.Material, layout)))]).Write();
 }

@@ -1,4 +1,3 @@
-using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Nesting.Alternatives;
@@ -7,7 +6,7 @@ using SawEngine.Core.Quantities;
 namespace SawEngine.Api.Features.Nests;
 
 /// <summary>What a request asks for beside the cheapest nest of each group.</summary>
-internal sealed class NestChoices(NestRequest request, Catalogs catalogs, INester nester, CancellationToken cancellation)
+internal sealed class NestChoices(NestRequest request, NestMaterials materials, INester nester, CancellationToken cancellation)
 {
     private readonly LengthScale _scale = new(request.LengthUnit);
 
@@ -21,7 +20,7 @@ internal sealed class NestChoices(NestRequest request, Catalogs catalogs, INeste
         var nests = cheapest.Select(one => (one.Group, Nest: alternatives.Of(one.Group.Problem, one.Nest, kind, request.Effort, cancellation) ?? one.Nest)).ToList();
         if (nests.Zip(cheapest).All(pair => ReferenceEquals(pair.First.Nest, pair.Second.Nest)))
             return null;
-        var answer = new NestAnswer(request, catalogs, nests);
+        var answer = new NestAnswer(request, materials, nests);
         return new() { Kind = WireEnum.Text(kind), Objective = answer.Objective(), Layouts = answer.LayoutsById(), Claims = answer.Claims(), Totals = answer.Totals() };
     }
 

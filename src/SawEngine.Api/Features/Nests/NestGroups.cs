@@ -1,6 +1,5 @@
 using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Features.Shop;
-using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
@@ -13,48 +12,29 @@ namespace SawEngine.Api.Features.Nests;
 /// <summary>Makes one nesting problem for each section and grade that is wanted, in canonical order. Stock that nothing is cut from is left out.</summary>
 internal static class NestGroups
 {
-    public static IReadOnlyList<NestGroup> Of(NestProblemRequest request, Catalogs catalogs)
+    public static IReadOnlyList<NestGroup> Of(NestProblemRequest request, NestMaterials materials)
     {
-        var materials = new NestMaterials(request);
         var stock = request.Stock.ToLookup(materials.Of);
         return
         [
             .. request.Pieces.GroupBy(materials.Of)
                 .OrderBy(group => group.Key.Section, StringComparer.Ordinal)
                 .ThenBy(group => group.Key.Grade, StringComparer.Ordinal)
-                .Select(group => new NestGroup(group.Key, Problem(request, [.. group], [.. stock[group.Key]], Sections(request, group, materials, catalogs), materials))),
+                .Select(group => new NestGroup(group.Key, Problem(request, [.. group], [.. stock[group.Key]], materials))),
         ];
     }
 
     /// <summary>Everything as one problem, in which not all stock serves all pieces: what an evaluation is held against.</summary>
-    public static NestProblem Whole(NestProblemRequest request, Catalogs catalogs)
-    {
-        var materials = new NestMaterials(request);
-        return Problem(request, request.Pieces, request.Stock, Sections(request, request.Pieces, materials, catalogs), materials);
-    }
-
-    /// <summary>The section of all where only one is stated.</summary>
-    public static string? OnlySection(NestProblemRequest request) => Stated(request, p => p.Section, s => s.Section) is [var only] ? only : null;
-
-    /// <summary>The distinct values that pieces and stock state.</summary>
-    public static IReadOnlyList<string> Stated(NestProblemRequest request, Func<PieceJson, string?> ofPiece, Func<NestStockJson, string?> ofStock) =>
-        [.. request.Pieces.Select(ofPiece).Concat(request.Stock.Select(ofStock)).OfType<string>().Distinct(StringComparer.Ordinal)];
+    public static NestProblem Whole(NestProblemRequest request, NestMaterials materials) => Problem(request, request.Pieces, request.Stock, materials);
 
     public static bool IsMitered(PieceJson piece) => IsMitered(piece.FirstEnd) || IsMitered(piece.SecondEnd);
 
     private static bool IsMitered(EndCutJson? end) => end is not null && (end.HeightAngle != 0 || end.WidthAngle != 0);
 
-    /// <summary>The grade of all where only one is stated.</summary>
-    public static string? OnlyGrade(NestProblemRequest request) => Stated(request, p => p.Grade, s => s.Grade) is [var only] ? only : null;
-
-    /// <summary>Only miters and cut bundles need the shape of the section; else sections are compared by their names alone.</summary>
-    private static Dictionary<string, Section?> Sections(NestProblemRequest request, IEnumerable<PieceJson> pieces, NestMaterials materials, Catalogs catalogs) =>
-        pieces.Where(piece => request.Cut.Bundle is not null || IsMitered(piece)).Select(piece => materials.Of(piece).Section).OfType<string>().Distinct(StringComparer.Ordinal)
-            .ToDictionary(name => name, catalogs.FindSection, StringComparer.Ordinal);
-
-    private static NestProblem Problem(
-        NestProblemRequest request, IReadOnlyList<PieceJson> pieces, IReadOnlyList<NestStockJson> stock, Dictionary<string, Section?> sections, NestMaterials materials)
+    private static NestProblem Problem(NestProblemRequest request, IReadOnlyList<PieceJson> pieces, IReadOnlyList<NestStockJson> stock, NestMaterials materials)
     {
+        // Only miters and cut bundles need the shape of the section; else it is enough that materials are the same.
+        var shaped = pieces.Where(piece => request.Cut.Bundle is not null || IsMitered(piece)).Select(piece => materials.Of(piece).Section).ToHashSet(StringComparer.Ordinal);
         var scale = new LengthScale(request.LengthUnit);
         return new()
         {
@@ -65,7 +45,7 @@ internal static class NestGroups
             CostPerCutMicros = scale.ReadMicros(request.Cut.CostPerCut, request.IsCosted),
         };
 
-        Section? Of(NestMaterial material) => material.Section is { } name ? sections.GetValueOrDefault(name) : null;
+        Section? Of(NestMaterial material) => shaped.Contains(material.Section) ? materials.Shape(material) : null;
     }
 
     private static OrderLine Line(PieceJson piece, Section? section, LengthScale scale) => new()

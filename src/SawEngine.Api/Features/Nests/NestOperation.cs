@@ -6,7 +6,7 @@ using SawEngine.Core.Nesting;
 namespace SawEngine.Api.Features.Nests;
 
 /// <summary><c>POST /v1/nests</c> and <c>nest FILE</c>.</summary>
-public sealed class NestOperation(INester nester, Catalogs catalogs) : Operation<NestRequest, NestResponse>
+public sealed class NestOperation(INester nester) : Operation<NestRequest, NestResponse>
 {
     public override string Verb => "nest";
 
@@ -24,15 +24,18 @@ public sealed class NestOperation(INester nester, Catalogs catalogs) : Operation
 
     public override string Example => NestExample.Json;
 
-    protected override IValidator<NestRequest> Rules { get; } = new NestRequestRules(catalogs);
+    public override IReadOnlyList<(string Name, string Summary, string Json)> MoreExamples => NestExample.More;
+
+    protected override IValidator<NestRequest> Rules { get; } = new NestRequestRules();
 
     protected override LengthUnit UnitOf(NestRequest request) => request.LengthUnit;
 
     protected override NestResponse Execute(NestRequest request, OperationContext context)
     {
-        var answer = NestAnswer.Of(request, catalogs, nester, context.Cancellation);
-        context.Warnings.AddRange(NestWarnings.Of(request, [.. answer.Layouts]));
-        var choices = new NestChoices(request, catalogs, nester, context.Cancellation);
+        var materials = new NestMaterials(request);
+        var answer = NestAnswer.Of(request, materials, nester, context.Cancellation);
+        context.Warnings.AddRange(NestWarnings.Of(request, materials, [.. answer.Layouts]));
+        var choices = new NestChoices(request, materials, nester, context.Cancellation);
         var response = answer.Write(context) with { Alternatives = choices.Alternatives(answer.Nests), NearMisses = choices.NearMisses(answer.Nests) };
         return request.HasChoices && context.Cancellation.IsCancellationRequested ? response with { StoppedBy = WireEnum.Text(StoppedBy.TimeLimit) } : response;
     }

@@ -2,7 +2,6 @@ using FluentValidation;
 using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Features.Stock;
-using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 using SawEngine.Core.Orders;
@@ -13,7 +12,7 @@ namespace SawEngine.Api.Features.Nests;
 /// <summary>Rules of a nesting request that bounds on single members cannot state.</summary>
 public sealed class NestProblemRequestRules : AbstractValidator<NestProblemRequest>
 {
-    public NestProblemRequestRules(Catalogs catalogs)
+    public NestProblemRequestRules()
     {
         this.Unique(r => r.Pieces, p => p.PieceId, nameof(PieceJson.PieceId));
         this.Unique(r => r.Stock, s => s.StockId, nameof(NestStockJson.StockId));
@@ -37,8 +36,12 @@ public sealed class NestProblemRequestRules : AbstractValidator<NestProblemReque
             .WithFault(FaultCode.MinAboveMax, "The `longestPiece` is shorter than the `shortestPiece`.");
         RuleFor(r => r.Remnants!).SetValidator(new RemnantRulesRules()).When(r => r.Remnants is not null);
         RuleFor(r => r.Cut.Bundle!).SetValidator(new BundleCapacityRules()).When(r => r.Cut.Bundle is not null);
-        RuleFor(r => r).Custom(SectionsAndGrades);
-        RuleFor(r => r).Custom((request, context) => MiteredSections(request, context, catalogs));
+        RuleFor(r => r).Custom((request, context) =>
+        {
+            var materials = new NestMaterials(request);
+            SectionsAndGrades(request, context, materials);
+            MiteredSections(request, context, materials);
+        });
     }
 
     private static void TotalQuantity(IReadOnlyList<PieceJson> pieces, ValidationContext<NestProblemRequest> context)
@@ -64,13 +67,15 @@ public sealed class NestProblemRequestRules : AbstractValidator<NestProblemReque
             context.Fault("Quantity", FaultCode.RemnantIsSingle, "A remnant is single: leave `quantity` out or state 1.");
     }
 
-    private static void SectionsAndGrades(NestProblemRequest request, ValidationContext<NestProblemRequest> context)
+    private static void SectionsAndGrades(NestProblemRequest request, ValidationContext<NestProblemRequest> context, NestMaterials materials)
     {
-        OnAllWhereSeveral(request, context, FaultCode.SectionRequired, "section", p => p.Section, s => s.Section);
-        OnAllWhereSeveral(request, context, FaultCode.GradeRequired, "grade", p => p.Grade, s => s.Grade);
+        if (materials.Sections.Count > 1)
+            OnAll(request, context, FaultCode.SectionRequired, "section", p => p.Section, s => s.Section);
+        if (materials.Grades.Count > 1)
+            OnAll(request, context, FaultCode.GradeRequired, "grade", p => p.Grade, s => s.Grade);
     }
 
-    private static void OnAllWhereSeveral(
+    private static void OnAll(
         NestProblemRequest request,
         ValidationContext<NestProblemRequest> context,
         string code,
@@ -78,8 +83,6 @@ public sealed class NestProblemRequestRules : AbstractValidator<NestProblemReque
         Func<PieceJson, string?> ofPiece,
         Func<NestStockJson, string?> ofStock)
     {
-        if (NestGroups.Stated(request, ofPiece, ofStock).Count <= 1)
-            return;
         for (var i = 0; i < request.Pieces.Count; i++)
             FaultWhereAbsent(ofPiece(request.Pieces[i]), $"Pieces[{i}]");
         for (var i = 0; i < request.Stock.Count; i++)
@@ -92,29 +95,23 @@ public sealed class NestProblemRequestRules : AbstractValidator<NestProblemReque
         }
     }
 
-    private static void MiteredSections(NestProblemRequest request, ValidationContext<NestProblemRequest> context, Catalogs catalogs)
+    private static void MiteredSections(NestProblemRequest request, ValidationContext<NestProblemRequest> context, NestMaterials materials)
     {
-        var only = NestGroups.OnlySection(request);
-        // Suggestions are dear; faults beyond those that are listed do without.
-        var suggestions = Limits.FaultsReported;
         for (var i = 0; i < request.Pieces.Count; i++)
         {
             if (NestGroups.IsMitered(request.Pieces[i]))
-                MiteredSection(request.Pieces[i].Section, only, $"Pieces[{i}]", context, catalogs, ref suggestions);
+                MiteredSection(request.Pieces[i], $"Pieces[{i}]", context, materials);
         }
     }
 
-    private static void MiteredSection(
-        string? stated, string? only, string piece, ValidationContext<NestProblemRequest> context, Catalogs catalogs, ref int suggestions)
+    private static void MiteredSection(PieceJson piece, string path, ValidationContext<NestProblemRequest> context, NestMaterials materials)
     {
-        if ((stated ?? only) is not { } section)
-            context.Fault(piece, FaultCode.SectionRequired, "`section` is missing; the size of a mitered piece's section must be known.");
-        else if (catalogs.FindSection(section) is null)
+        if (materials.Of(piece).Section is not { } section)
+            context.Fault(path, FaultCode.SectionRequired, "`section` is missing; the size of a mitered piece's section must be known.");
+        else if (!materials.Known.KnowsSection(section))
         {
-            var path = stated is null ? piece : piece + ".Section";
-            var near = suggestions-- > 0 ? $" Near to it: {string.Join(", ", catalogs.NearestSections(section))}." : "";
-            var detail = $"{Quoted.Text(section)} is not in the catalog; the size of a mitered piece's section must be known.{near}";
-            context.Fault(path, FaultCode.UnknownSection, detail);
+            var detail = $"{Quoted.Text(section)} is not in the catalog; the size of a mitered piece's section must be known.{materials.Known.NearestSections(section)}";
+            context.Fault(piece.Section is null ? path : path + ".Section", FaultCode.UnknownSection, detail);
         }
     }
 }

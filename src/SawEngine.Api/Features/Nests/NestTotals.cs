@@ -1,4 +1,3 @@
-using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Quantities;
@@ -15,11 +14,11 @@ internal sealed class NestTotals
 
     /// <summary>Layouts in the order in which they are cut, and all materials that are wanted, whether or not there are layouts of them.</summary>
     public NestTotals(
-        NestProblemRequest request, Catalogs catalogs, IEnumerable<NestMaterial> wanted, IReadOnlyList<(NestMaterial Material, BarLayout Layout)> layouts)
+        NestProblemRequest request, NestMaterials materials, IEnumerable<NestMaterial> wanted, IReadOnlyList<(NestMaterial Material, BarLayout Layout)> layouts)
     {
         (_scale, _layouts) = (new(request.LengthUnit), layouts);
         _kerf = _scale.Read(request.Cut.Kerf);
-        _weights = Weights([.. wanted.Concat(layouts.Select(l => l.Material)).Distinct()], catalogs);
+        _weights = Weights([.. wanted.Concat(layouts.Select(l => l.Material)).Distinct()], materials);
     }
 
     public NestTotalsJson Write() => new()
@@ -56,14 +55,9 @@ internal sealed class NestTotals
     }
 
     /// <summary>Kilograms of a meter of each material; 1 for all where the catalog does not know one.</summary>
-    private static Dictionary<NestMaterial, decimal> Weights(IReadOnlyList<NestMaterial> materials, Catalogs catalogs)
+    private static Dictionary<NestMaterial, decimal> Weights(IReadOnlyList<NestMaterial> wanted, NestMaterials materials)
     {
-        var known = materials.Select(material => KilogramsPerMeter(material, catalogs)).ToList();
-        return materials.Zip(known).ToDictionary(pair => pair.First, pair => known.Contains(null) ? 1m : pair.Second!.Value);
+        var known = wanted.Select(materials.KilogramsPerMeter).ToList();
+        return wanted.Zip(known).ToDictionary(pair => pair.First, pair => known.Contains(null) ? 1m : pair.Second!.Value);
     }
-
-    private static decimal? KilogramsPerMeter(NestMaterial of, Catalogs catalogs) =>
-        of is { Section: { } section, Grade: { } grade } && catalogs.FindSection(section) is { } shape && catalogs.FindGrade(grade) is { } material
-            ? material.Density.Value.MassOf(shape.Area, Length.FromMillimeters(1000)).Kilograms
-            : null;
 }

@@ -9,8 +9,10 @@ namespace SawEngine.Api.Features.Nests;
 /// <summary>What a caller should know of a nesting request and the layouts for it, in the order in which they are cut.</summary>
 internal static class NestWarnings
 {
-    public static IEnumerable<WarningJson> Of(NestProblemRequest request, IReadOnlyList<BarLayout> layouts)
+    public static IEnumerable<WarningJson> Of(NestProblemRequest request, NestMaterials materials, IReadOnlyList<BarLayout> layouts)
     {
+        foreach (var warning in materials.Known.AmbiguousGrades(GradesOf(request)).Concat(SimilarStock.Warnings(request, materials)))
+            yield return warning;
         if (TrimIsNotUsed(request))
             yield return TrimWarning();
         if (NotKept(request, layouts) is var notKept and > 0)
@@ -21,6 +23,9 @@ internal static class NestWarnings
         foreach (var warning in NominalLength.Warnings(request.Stock, item => item.StockId, item => item.NominalLength, used, new(request.LengthUnit)))
             yield return warning;
     }
+
+    private static IEnumerable<(string?, string)> GradesOf(NestProblemRequest request) =>
+        request.Pieces.Select((piece, i) => (piece.Grade, $"#/pieces/{i}/grade")).Concat(request.Stock.Select((item, i) => (item.Grade, $"#/stock/{i}/grade")));
 
     private static bool TrimIsNotUsed(NestProblemRequest request) => request.Cut.Trim > 0 && request.Stock.All(item => item.EndCondition == EndCondition.Sawn);
 

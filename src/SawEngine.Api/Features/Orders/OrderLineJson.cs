@@ -39,7 +39,7 @@ public sealed record OrderLineJson : IStatedLength
     [Range(0, Limits.TotalQuantity)]
     public int Under { get; init; }
 
-    /// <summary>How many pieces more are accepted; they are cut only where that costs nothing.</summary>
+    /// <summary>How many pieces more are accepted. This version cuts none of them.</summary>
     [Range(0, Limits.TotalQuantity)]
     public int Over { get; init; }
 

@@ -35,9 +35,9 @@ public sealed record PlanMapping(
             Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),
             Effort = request.Effort,
         };
-        return new(problem, clock, scale, saws.ToDefaults(scale), materials.AmbiguousGrades(GradesOf(request)));
+        return new(problem, clock, scale, saws.ToDefaults(scale), [.. materials.AmbiguousGrades(GradesOf(request)), .. request.Shop.Warnings(request.Stock.IsCosted())]);
     }
 
-    private static IEnumerable<string> GradesOf(PlanRequest request) =>
-        request.Orders.SelectMany(order => order.Lines).Select(line => line.Grade).Concat(request.Stock.Select(item => item.Grade));
+    private static IEnumerable<(string?, string)> GradesOf(PlanRequest request) =>
+        request.Orders.SelectMany((order, i) => order.Lines.Select((line, k) => ((string?)line.Grade, $"#/orders/{i}/lines/{k}/grade"))).Concat(request.Stock.GradeUses());
 }

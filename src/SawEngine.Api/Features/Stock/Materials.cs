@@ -62,19 +62,22 @@ public sealed class Materials
             : listed;
     }
 
-    /// <summary>A warning for each of the names that stands for several grades, in ordinal order.</summary>
-    public IReadOnlyList<WarningJson> AmbiguousGrades(IEnumerable<string> names) =>
+    /// <summary>A warning for each of the names that stands for several grades, in ordinal order, at the first place that uses it. Names without a grade are passed over.</summary>
+    public IReadOnlyList<WarningJson> AmbiguousGrades(IEnumerable<(string? Name, string Pointer)> uses) =>
     [
-        .. names.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)
-            .Select(name => (Name: name, Match: GradeMatch(name)!))
-            .Where(named => named.Match.IsAmbiguous)
-            .Select(named => new WarningJson
-            {
-                Code = WarningCode.AmbiguousGrade,
-                Detail = $"{named.Name} names several conditions; the hardest is taken, {named.Match.Grade.Designation}, not "
-                    + $"{string.Join(", ", named.Match.Alternatives.Select(grade => grade.Designation))}.",
-            }),
+        .. uses.Where(use => use.Name is not null && GradeMatch(use.Name) is { IsAmbiguous: true })
+            .DistinctBy(use => use.Name, StringComparer.Ordinal)
+            .OrderBy(use => use.Name, StringComparer.Ordinal)
+            .Select(use => AmbiguousGrade(use.Name!, use.Pointer, GradeMatch(use.Name!)!)),
     ];
+
+    private static WarningJson AmbiguousGrade(string name, string pointer, GradeMatch match) => new()
+    {
+        Code = WarningCode.AmbiguousGrade,
+        Pointer = pointer,
+        Detail = $"{Quoted.Text(name)} names several conditions and is read as the hardest, {match.Grade.Designation}; it could also be "
+            + $"{string.Join(" or ", match.Alternatives.Select(grade => grade.Designation))}: state the one that is meant.",
+    };
 
     /// <summary>A sentence that names the sections nearest to an unknown one.</summary>
     public string NearestSections(string name) => Suggestion(name, _ownSections.Keys, SectionCatalog.Standard.Nearest);

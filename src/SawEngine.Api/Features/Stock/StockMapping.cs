@@ -12,6 +12,10 @@ public static class StockMapping
     /// <summary>Whether costs are stated; the rules see to it that they are on all of the stock or on none.</summary>
     public static bool IsCosted(this IReadOnlyList<StockItemJson> stock) => stock.Any(item => item.Cost is not null);
 
+    /// <summary>The grades that stock names, with the places where it does.</summary>
+    public static IEnumerable<(string? Name, string Pointer)> GradeUses(this IReadOnlyList<StockItemJson> stock) =>
+        stock.Select((item, i) => ((string?)item.Grade, $"#/stock/{i}/grade"));
+
     /// <summary>The stock by id, ordinal, without items of which there is nothing. Where no costs are stated a bar costs its length, a nanometer being a millionth of a millimeter.</summary>
     public static IReadOnlyList<StockItem> ToStockItems(this IReadOnlyList<StockItemJson> stock, LengthScale scale, Materials materials) =>
         [.. stock.Where(item => item.Quantity != 0).OrderBy(item => item.StockId, StringComparer.Ordinal).Select(item => ToStockItem(item, scale, materials, stock.IsCosted()))];

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Json;
+using Microsoft.AspNetCore.Connections;
 using Microsoft.Extensions.Logging.Abstractions;
 using Microsoft.Extensions.Logging.Console;
 using SawEngine.Api.Wire;
@@ -22,6 +23,9 @@ internal sealed class LogLine(TimeProvider clock) : ConsoleFormatter(FormatName)
 
     public override void Write<TState>(in LogEntry<TState> logEntry, IExternalScopeProvider? scopeProvider, TextWriter textWriter)
     {
+        // The program itself says in one line that its port is taken.
+        if (logEntry.Exception is IOException { InnerException: AddressInUseException })
+            return;
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer))
         {

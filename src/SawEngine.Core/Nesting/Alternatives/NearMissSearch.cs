@@ -31,15 +31,14 @@ public sealed class NearMissSearch(INester nester)
 
     private NearMiss? Shorter(NestProblem problem, Nest nest, OrderLine line, Length most, CancellationToken cancellation)
     {
-        var step = Length.FromNanometers(most.Nanometers / Steps / Grid * Grid);
-        if (step <= Length.Zero || line.Length <= most + most)
+        if (most.Nanometers / Steps < Grid || line.Length <= most + most)
             return null;
         NearMiss? best = null;
         var (no, yes) = (0, Steps);
         // The greatest change first; then the least that still saves.
         for (var steps = Steps; no < yes - 1 || steps == Steps; steps = (no + yes) / 2)
         {
-            var by = Length.FromNanometers(step.Nanometers * steps);
+            var by = Length.FromNanometers(most.Nanometers * steps / Steps / Grid * Grid);
             if (Saved(problem with { Lines = Changed(problem, line, line with { Length = line.Length - by }) }, nest, 0, cancellation) is { } saved)
                 (best, yes) = (saved with { Change = NearMissChange.Shorter, Piece = line.Ref, ShorterBy = by }, steps);
             else if (steps == Steps)

@@ -239,8 +239,36 @@ public sealed class CuttingDataTests(ServiceHost host)
     {
         var answer = await host.Post(Url, Of("Round 50", "4140").ToJsonString(), 200);
 
-        Assert.Equal("ambiguous_grade", (string?)Assert.Single(answer["warnings"]!.AsArray())!["code"]);
+        var warning = Assert.Single(answer["warnings"]!.AsArray())!;
+        Assert.Equal(("ambiguous_grade", "#/cuts/0/grade"), ((string?)warning["code"], (string?)warning["pointer"]));
         Assert.Equal("4140 pre-hard", (string?)answer["results"]![0]!["grade"]);
+    }
+
+    [Theory]
+    [InlineData("HEB 300", "", "Section HEB 300 is 300 mm wide and 300 mm high; saw square takes 280 mm wide and 260 mm high.")]
+    [InlineData("Round 300", "", "Section Round 300 is 300 mm in diameter; saw square takes rounds up to 260 mm.")]
+    [InlineData("IPE 200", """, "face": {"widthAngle": 30}""", "The cut is inclined by 30 deg in the plane of the width; saw square cuts square only.")]
+    public async Task Refusal_says_what_is_too_large_and_what_the_saw_takes(string section, string more, string detail)
+    {
+        var answer = await host.Post(Url, Of(section, "S235JR", """, "sawIds": ["square"]""" + more).ToJsonString(), 200);
+
+        Assert.Equal(detail, (string?)Assert.Single(answer["notPossible"]!.AsArray())!["detail"]);
+    }
+
+    [Fact]
+    public async Task Refusal_is_in_the_unit_of_the_request()
+    {
+        var body = Of("W12X26", "A992", """, "sawIds": ["square"]""");
+        body["lengthUnit"] = "in";
+        body["shop"]!["saws"]![1]!["capacity"] = JsonNode.Parse("""{"round":10,"width":11,"height":6}""");
+        body["shop"]!["saws"]!.AsArray().RemoveAt(0);
+        body["shop"]!["blades"]!.AsArray().Clear();
+        body["shop"]!["saws"]![0]!["tail"] = 3;
+
+        var answer = await host.Post(Url, body.ToJsonString(), 200);
+
+        Assert.Equal(
+            "Section W12X26 is 6.49 in wide and 12.2 in high; saw square takes 11 in wide and 6 in high.", (string?)Assert.Single(answer["notPossible"]!.AsArray())!["detail"]);
     }
 
     [Fact]

@@ -177,6 +177,28 @@ public sealed class NestEvaluationTests(ServiceHost host)
         Assert.False((bool?)answer["isClean"]);
     }
 
+    [Theory]
+    [InlineData("""{"kerf":0.063}""", 0, 10, 10.05, "Layout mine: 0.05 in between A and A; the kerf needs 0.063 in.")]
+    [InlineData("""{"kerf":0.063}""", 0, 10, 9.5, "Layout mine: no material between A and A.")]
+    [InlineData("""{"kerf":0.063,"thinnestSlice":0.25}""", 0, 10, 10.226, "Layout mine: a slice of 0.1 in between A and A; none is thinner than 0.25 in.")]
+    [InlineData("""{"kerf":0.063}""", 0, 9.5, 10, "Layout mine: A, 9.5 in long; ordered is 10 in.")]
+    [InlineData("""{"kerf":0.063,"tail":5}""", 0, 10, 106, "Layout mine: 3.937 in behind the last kerf; the tail needs 5 in.")]
+    [InlineData("""{"kerf":0.063,"longestPiece":9}""", 0, 10, 12, "Layout mine: A, 10 in long; no piece is longer than 9 in.")]
+    public async Task Violation_names_the_layout_and_says_what_is_found_and_what_is_required_in_the_unit_of_the_request(
+        string cut, decimal start, decimal end, decimal next, string detail)
+    {
+        var answer = await host.Post(
+            Path,
+            $$"""
+            {"lengthUnit":"in","pieces":[{"pieceId":"A","length":10,"quantity":2}],"stock":[{"stockId":"B","kind":"bar","length":120,"quantity":1}],"cut":{{cut}},"compare":false,
+             "layouts":[{"layoutId":"mine","stockId":"B","cuts":[{{At("A", start, end)}},{{At("A", next, next + 10)}}]}]}
+            """,
+            200);
+
+        Assert.Contains(detail, answer["violations"]!.AsArray().Select(violation => (string?)violation!["detail"]));
+        Assert.DoesNotContain("nm", string.Concat(answer["violations"]!.AsArray().Select(violation => (string?)violation!["detail"])), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Violations_come_in_the_order_of_the_layouts_and_layouts_without_any_are_answered()
     {

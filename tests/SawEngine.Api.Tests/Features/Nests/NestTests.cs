@@ -229,13 +229,13 @@ public sealed class NestTests(ServiceHost host)
         var answer = await host.Post(
             Path,
             """
-            {"pieces":[{"pieceId":"p","length":1000,"quantity":2,"section":"Flat 100x10","firstEnd":{"widthAngle":45},"secondEnd":{"widthAngle":-45}}],
+            {"pieces":[{"pieceId":"p","length":1000,"quantity":2,"section":"L 100x100x10","firstEnd":{"widthAngle":45},"secondEnd":{"widthAngle":-45}}],
              "stock":[{"stockId":"s","kind":"bar","length":3000,"quantity":1}],"cut":{"kerf":2,"thinnestSlice":7}}
             """,
             200);
 
         var cuts = answer["layouts"]![0]!["cuts"]!;
-        // Two kerfs along the bar, 2 / cos 45 degrees = 2.8284 each, rounded up on 0.0127 mm, and the wedge.
+        // An angle is not turned. Two kerfs along the bar, 2 / cos 45 degrees = 2.8284 each, rounded up on 0.0127 mm, and the wedge.
         Assert.InRange((decimal)cuts[1]!["start"]! - (decimal)cuts[0]!["end"]!, 12.6568m, 12.6823m);
     }
 

@@ -191,10 +191,29 @@ public sealed class PlanMappingTests
     public void Ambiguous_grade_is_warned_about_once()
     {
         var mapping = Map(PlanExample.With(r => { r["stock"]![0]!["grade"] = "42CrMo4"; r["stock"]![1]!["grade"] = "42CrMo4"; }));
-        var warning = Assert.Single(mapping.Warnings);
-        Assert.Equal("ambiguous_grade", warning.Code);
+        var warning = Assert.Single(mapping.Warnings, warning => warning.Code != "cost_not_stated");
+        Assert.Equal(("ambiguous_grade", "#/stock/0/grade"), (warning.Code, warning.Pointer));
+        Assert.Contains("read as the hardest, 42CrMo4+QT;", warning.Detail, StringComparison.Ordinal);
         Assert.True(mapping.Problem.Stock[0].Grade!.LowestHardnessHb > 250, "The harder condition is taken: 4140 pre-hard, 28 to 32 HRC.");
     }
+
+    [Fact]
+    public void Costs_that_a_priced_plan_leaves_out_are_warned_of()
+    {
+        var warning = Assert.Single(Map(PlanExample.With(_ => { })).Warnings);
+        Assert.Equal(("cost_not_stated", "#/shop"), (warning.Code, warning.Pointer));
+        Assert.Contains("too low: `machineCostPerHour` of saws `saw-1`; `cost` of blades `34x1.1-4/6`.", warning.Detail, StringComparison.Ordinal);
+
+        var withoutLabor = Assert.Single(Map(PlanExample.With(r => r["shop"]!["rates"]!.AsObject().Remove("laborCostPerHour"))).Warnings);
+        Assert.Contains("too low: `rates.laborCostPerHour`; ", withoutLabor.Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Costs_are_not_missed_where_nothing_is_priced() => Assert.Empty(Map(PlanExample.With(r =>
+    {
+        foreach (var item in r["stock"]!.AsArray())
+            item!.AsObject().Remove("cost");
+    })).Warnings);
 
     private static PlanMapping Map(JsonNode request) => PlanMapping.Of(PlanReading.Read(request));
 
