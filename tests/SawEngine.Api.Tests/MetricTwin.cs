@@ -131,6 +131,9 @@ internal static partial class MetricTwin
     /// <summary>Sentences are the same but for the lengths in them, which are written to six decimals of the unit.</summary>
     private static bool IsSameSentence(string inches, string millimeters)
     {
+        // What the engine itself says stays metric in both.
+        if (inches == millimeters)
+            return true;
         var (one, other) = (LengthInText().Matches(inches), LengthInText().Matches(millimeters));
         return LengthInText().Replace(inches, "#") == LengthInText().Replace(millimeters, "#")
             && one.Zip(other).All(pair => (pair.First.Groups[2].Value, pair.Second.Groups[2].Value) == ("in", "mm")
