@@ -8,6 +8,9 @@ namespace SawEngine.Solvers.Nesting.Proof;
 /// </summary>
 internal sealed class ExactSearch(SearchPart part, SafeDuals duals, CostGrid grid, long steps, CancellationToken cancellation)
 {
+    /// <summary>Beyond so many pieces the gap was never closed.</summary>
+    private const int MostPieces = 150;
+
     /// <summary>The first allowance is the gap divided by this.</summary>
     private const int FirstShare = 16;
 
@@ -23,7 +26,7 @@ internal sealed class ExactSearch(SearchPart part, SafeDuals duals, CostGrid gri
     public void Run(long knownCost)
     {
         var most = knownCost - grid.Unit - duals.Bound;
-        if (most < 0 || PackedCounts.For(part.Demand) is not { } counts)
+        if (most < 0 || part.Pieces > MostPieces || PackedCounts.For(part.Demand) is not { } counts)
             return;
         for (var allowance = most / FirstShare; Search(allowance, StepsFor((double)allowance / Math.Max(1, most)), counts) && Cheaper is null && allowance < most;)
             allowance = Math.Min(most, allowance + allowance / 2 + 1);
