@@ -58,9 +58,9 @@ internal static class CutOrder
     {
         foreach (var (type, count) in runs)
         {
-            if (bar.Fitting(model, model.Types[type]) < count)
+            if (bar.WithIfFitting(model, type, count, bar.Bars) is not { } longer)
                 return null;
-            bar = bar.With(model, type, count, bar.Bars);
+            bar = longer;
         }
         return bar;
     }

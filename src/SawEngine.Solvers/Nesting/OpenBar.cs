@@ -14,10 +14,15 @@ internal sealed record OpenBar(int Stock, int Bars, PieceRun? Last, long Positio
     public static OpenBar Empty(int stock, int bars, bool asOrdered = false) => new(stock, bars, null, 0, 0, NestModel.AnyLay, 0, asOrdered);
 
     /// <summary>Some of the bars with further pieces on each, which must fit.</summary>
-    public OpenBar With(NestModel model, int typeIndex, int count, int bars)
+    public OpenBar With(NestModel model, int typeIndex, int count, int bars) =>
+        WithIfFitting(model, typeIndex, count, bars) ?? throw new InvalidOperationException("Pieces do not fit.");
+
+    /// <summary>The same; null where the pieces do not fit.</summary>
+    public OpenBar? WithIfFitting(NestModel model, int typeIndex, int count, int bars)
     {
         var type = model.Types[typeIndex];
-        var place = model.PlaceOf(model.Stock[Stock], Position, Face, Lays, type, count, Last is null, AsOrdered) ?? throw new InvalidOperationException("Pieces do not fit.");
+        if (!model.Serves(Stock, type) || model.PlaceOf(model.Stock[Stock], Position, Face, Lays, type, count, Last is null, AsOrdered) is not { } place)
+            return null;
         return new(Stock, bars, new(Last, typeIndex, count, place.Way, place.OtherWay), place.End, place.Face, place.Lays, Math.Max(Transfer, model.TransferCost(Stock, type)), AsOrdered);
     }
 

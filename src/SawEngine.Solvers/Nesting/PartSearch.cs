@@ -144,7 +144,7 @@ internal sealed class PartSearch
 
     private List<Column>? SearchExactly(RootProgram root, long knownCost)
     {
-        if (_meter.IsStopped || root.SafeDuals() is not { } duals)
+        if (_meter.IsStopped || !ExactSearch.IsFor(_part) || root.SafeDuals() is not { } duals)
             return null;
         var exact = new ExactSearch(_part, duals, _grid, _effort.ExactSteps, _meter.Cancellation);
         exact.Run(knownCost);

@@ -155,7 +155,7 @@ internal sealed class CuttingDataAnswer
         };
     }
 
-    private string Text(Length length) => $"{ShortestDecimalConverter.Text(_scale.WriteRounded(length))} {WireEnum.Text(_scale.Unit)}";
+    private string Text(Length length) => _scale.Text(length.Nanometers);
 
     private static string AtAngle(WantedCutJson cut) => cut.Face.ToEndCut().IsSquare ? "" : $", and wider by 1/cos a where it is cut at {AnglesOf(cut)}";
 

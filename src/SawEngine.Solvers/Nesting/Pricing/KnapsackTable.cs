@@ -6,7 +6,7 @@ namespace SawEngine.Solvers.Nesting.Pricing;
 
 /// <summary>
 /// A bounded knapsack solved for every capacity at once: the greatest value of pieces whose sizes sum up to no more than a number of cells.
-/// Counts are split in powers of two (Martello and Toth 1990), and a bit a cell remembers which items were taken. Vectors are eight lanes wide on every machine, so that bits are equal.
+/// Counts are split (<see cref="BinarySplit"/>), and a bit a cell remembers which items were taken. Vectors are eight lanes wide on every machine, so that bits are equal.
 /// </summary>
 internal sealed class KnapsackTable
 {
@@ -37,13 +37,9 @@ internal sealed class KnapsackTable
         {
             if (values[type] <= 0 || counts[type] <= 0 || sizes[type] > capacity)
                 continue;
-            var left = sizes[type] == 0 ? counts[type] : Math.Min(counts[type], capacity / sizes[type]);
-            for (var times = 1; left > 0; times *= 2)
-            {
-                var taken = Math.Min(times, left);
+            var most = sizes[type] == 0 ? counts[type] : Math.Min(counts[type], capacity / sizes[type]);
+            foreach (var taken in BinarySplit.Of(most))
                 _items.Add(new(type, taken, sizes[type] * taken, values[type] * taken));
-                left -= taken;
-            }
         }
         _bytesPerItem = capacity / Lanes + 1;
         if (_values.Length < capacity + 1)

@@ -78,9 +78,9 @@ internal sealed class Pricer
         if (_bounds is null || IsExact)
             return _layouts.ColumnOf(bars, _best[bars]);
         // Of what the bound thinks best, a little less may fit where not all faces are parallel.
-        for (var part = 0; part <= MostWedges; part++)
+        for (var (wedges, cells) = (0, _best[bars].Cells); wedges <= MostWedges && cells >= 0; wedges++, cells -= _wedge)
         {
-            if (_best[bars].Cells - part * _wedge >= 0 && _bounds.ColumnOf(bars, _best[bars] with { Cells = _best[bars].Cells - part * _wedge }) is { } column)
+            if (_bounds.ColumnOf(bars, _best[bars] with { Cells = cells }) is { } column)
                 return column;
         }
         return _layouts.ColumnOf(bars, _layouts.BestOf(bars, _scale, 1));
@@ -103,10 +103,7 @@ internal sealed class Pricer
         {
             if (available[bars] <= 0)
                 continue;
-            var best = factor == 1 ? _best[bars] : tables.BestOf(bars, _scale, factor);
-            var gain = best.Set < 0 ? 0 : best.Value - ScaledCost(bars);
-            if (gain > 0)
-                bound -= available[bars] * gain;
+            bound -= available[bars] * ScaledGain(tables, bars, factor);
         }
         return bound / _scale;
     }
@@ -128,9 +125,8 @@ internal sealed class Pricer
         {
             if (available[bars] <= 0 || !_part.Bars[bars].IsLimited)
                 continue;
-            var best = tables.BestOf(bars, _scale, factor);
             // What doubles lose is far below one millionth.
-            gains[bars] = best.Set < 0 || best.Value <= ScaledCost(bars) ? 0 : (long)Math.Ceiling((best.Value - ScaledCost(bars)) / _scale) + 1;
+            gains[bars] = ScaledGain(tables, bars, factor) is > 0 and var gain ? (long)Math.Ceiling(gain / _scale) + 1 : 0;
             bound -= available[bars] * gains[bars];
         }
         return new(values, gains, bound);
@@ -153,6 +149,13 @@ internal sealed class Pricer
             }
         }
         return factor;
+    }
+
+    /// <summary>What the best fill of some bars gives beyond their cost, where pieces count by a factor.</summary>
+    private double ScaledGain(FillTables tables, int bars, double factor)
+    {
+        var best = factor == 1 ? _best[bars] : tables.BestOf(bars, _scale, factor);
+        return best.Set < 0 ? 0 : Math.Max(0, best.Value - ScaledCost(bars));
     }
 
     private double ScaledCost(int bars) => Math.Floor(_part.Bars[bars].CostMicros * _scale) - 1;

@@ -55,15 +55,13 @@ internal sealed class SearchPart
     /// <summary>The layout of pieces on one of some bars; null where they do not fit.</summary>
     public Column? ColumnOf(int bars, ReadOnlySpan<int> counts)
     {
-        var (runs, laid) = (new List<(int Type, int Count)>(), new List<(int Type, int Count)>());
+        var runs = new List<(int Type, int Count)>();
         for (var type = 0; type < counts.Length; type++)
         {
-            if (counts[type] == 0)
-                continue;
-            runs.Add((type, counts[type]));
-            laid.Add((Types[type], counts[type]));
+            if (counts[type] > 0)
+                runs.Add((type, counts[type]));
         }
-        return runs.Count > 0 && CutOrder.Lay(Model, Bars[bars].Stock[0], 1, laid) is { } bar ? new(bars, [.. runs], bar.NetCost(Model), bar) : null;
+        return runs.Count > 0 && CutOrder.Lay(Model, Bars[bars].Stock[0], 1, runs.ConvertAll(run => (Types[run.Type], run.Count))) is { } bar ? new(bars, [.. runs], bar.NetCost(Model), bar) : null;
     }
 
     /// <summary>Layouts on the stock items that they take their bars from.</summary>

@@ -23,10 +23,13 @@ internal sealed class ExactSearch(SearchPart part, SafeDuals duals, CostGrid gri
     /// <summary>No nest costs less, in millionths.</summary>
     public long Bound { get; private set; } = duals.Bound;
 
+    /// <summary>Whether a part is small enough to be searched with any hope.</summary>
+    public static bool IsFor(SearchPart part) => part.Pieces <= MostPieces && PackedCounts.For(part.Demand) is not null;
+
     public void Run(long knownCost)
     {
         var most = knownCost - grid.Unit - duals.Bound;
-        if (most < 0 || part.Pieces > MostPieces || PackedCounts.For(part.Demand) is not { } counts)
+        if (most < 0 || PackedCounts.For(part.Demand) is not { } counts)
             return;
         for (var allowance = most / FirstShare; Search(allowance, StepsFor((double)allowance / Math.Max(1, most)), counts) && Cheaper is null && allowance < most;)
             allowance = Math.Min(most, allowance + allowance / 2 + 1);

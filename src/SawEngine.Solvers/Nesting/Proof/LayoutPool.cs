@@ -46,7 +46,7 @@ internal sealed class LayoutPool
         var kinds = Enumerable.Range(0, part.Bars.Count).Where(bars => part.Bars[bars].Available > 0 && pool._grid.Cells[bars] >= 0)
             .SelectMany(bars => part.SetsOf[bars].Select(one => (Bars: bars, one.Set, one.Transfer)));
         // Bars without a credit share the tables of the longest of them.
-        foreach (var alike in kinds.GroupBy(kind => (kind.Set, Credited: part.Bars[kind.Bars].IsCredited ? kind.Bars : -1)))
+        foreach (var alike in kinds.GroupBy(kind => (kind.Set, Credited: part.Bars[kind.Bars].IsCredited ? kind.Bars : -1)).TakeWhile(_ => !pool.IsCut))
         {
             pool.FillTables(alike.MaxBy(kind => pool._grid.Cells[kind.Bars]).Bars, part.Together[alike.Key.Set]);
             foreach (var (bars, set, transfer) in alike)
@@ -127,13 +127,8 @@ internal sealed class LayoutPool
         {
             var table = _tables[type].AsSpan(0, cells + 1);
             _tables[type + 1].AsSpan(0, cells + 1).CopyTo(table);
-            var left = MostOf(set, type, cells);
-            for (var times = 1; left > 0; times *= 2)
-            {
-                var taken = Math.Min(times, left);
+            foreach (var taken in BinarySplit.Of(MostOf(set, type, cells)))
                 AddItem(table, taken * _grid.Sizes[type], taken * _duals.Values[type]);
-                left -= taken;
-            }
         }
     }
 
