@@ -189,6 +189,20 @@ internal sealed class NestModel
     /// <summary>The longest remainder that a bar could have beside a sum of sizes, were that sum nothing.</summary>
     public static long LongestRemainder(BarStock stock, PieceGroup pieces) => Half(2 * stock.Length - pieces.EndsOn(stock.Class).Before - pieces.LeastLastKerf);
 
+    /// <summary>Whether pieces may fit on a bar in some order: their sizes are no more than is usable.</summary>
+    public bool MayFit(int stock, IReadOnlyList<(int Type, int Count)> runs)
+    {
+        var (stockClass, total, before, behind) = (Stock[stock].Class, 0L, long.MaxValue, long.MaxValue);
+        foreach (var (type, count) in runs)
+        {
+            var (first, second) = (Types[type].FirstFace, Types[type].SecondFace);
+            total += count * SizeOf(Types[type]);
+            before = Math.Min(before, Math.Min(2 * Lead(stockClass, first) - GapToLike(first), 2 * Lead(stockClass, second) - GapToLike(second)));
+            behind = Math.Min(behind, Math.Min(2 * EndNeed(stockClass, first) - GapToLike(first), 2 * EndNeed(stockClass, second) - GapToLike(second)));
+        }
+        return total <= Half(2 * Stock[stock].Length - before - behind);
+    }
+
     /// <summary>Twice the least that lies before the half gap of a first face on a bar, and twice the least that lies behind that of a last one.</summary>
     public (long Before, long Behind) LeastEnds(int stockClass, IReadOnlyList<int> faces) => (
         faces.Min(face => 2 * Lead(stockClass, face) - GapToLike(face)),
@@ -199,6 +213,9 @@ internal sealed class NestModel
 
     /// <summary>A piece of a type takes at least so much behind any other, however it is turned.</summary>
     public long LeastAdded(PieceType type) => type.Overall + type.Ways.Min(way => Half(GapToLike(way.FirstFace) + _leastGapToLike));
+
+    /// <summary>A piece reaches no farther back over a face than this.</summary>
+    public long MostOverlap(int face) => face == 0 ? 0 : Math.Max(0, -Half(GapToLike(face) + _leastGapToLike));
 
     private long Kerf(int face) => _facesOnBar[face].Kerf.Nanometers;
 
@@ -211,7 +228,7 @@ internal sealed class NestModel
     public long Fitting(BarStock stock, long position, int face, int lays, PieceType type, bool isEmpty, bool asOrdered)
     {
         var most = 0L;
-        var ways = asOrdered ? 1 : type.Ways.Count;
+        var ways = asOrdered ? 1 : type.Ways.Length;
         for (var way = 0; way < ways; way++)
         {
             for (var other = 0; other < ways; other++)
@@ -240,7 +257,7 @@ internal sealed class NestModel
     public RunPlace? PlaceOf(BarStock stock, long position, int face, int lays, PieceType type, long count, bool isEmpty, bool asOrdered)
     {
         RunPlace? best = null;
-        var ways = asOrdered ? 1 : type.Ways.Count;
+        var ways = asOrdered ? 1 : type.Ways.Length;
         for (var way = 0; way < ways; way++)
         {
             for (var other = 0; other < ways; other++)
@@ -305,7 +322,7 @@ internal sealed class NestModel
                 continue;
             var need = new PieceNeed(line, chosenHeats.GetValueOrDefault(line.Ref), fromOwnPlant);
             var needed = IndexOf(needIndex, NeedKey(need, access), needs, need);
-            var ways = PieceFaces.Of(line).Select(faces => new PieceWay(faces.Turn, FaceIndex(faces.First, line.Section), FaceIndex(faces.Second, line.Section), LaysOf(line, faces.Turn))).ToList();
+            var ways = PieceFaces.Of(line).Select(faces => new PieceWay(faces.Turn, FaceIndex(faces.First, line.Section), FaceIndex(faces.Second, line.Section), LaysOf(line, faces.Turn))).ToArray();
             var (first, second) = (ways[0].FirstFace, ways[0].SecondFace);
             var overall = PieceGeometry.Of(line).Overall.Nanometers;
             object? urgency = byPriority ? (line.Priority, DueOf(problem, line)) : null;
