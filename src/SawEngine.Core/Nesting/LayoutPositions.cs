@@ -27,15 +27,13 @@ public static class LayoutPositions
     /// thinnest slice, less what the faces overlap. Negative where they overlap by more. Never less than the mean of the same between each face and
     /// its own like. Faces on a bar of no named section are not taken to overlap.
     /// </summary>
-    public static Length Between(EndCut face, EndCut nextFace, Section? section, CutRules rules)
-    {
-        if (face.IsSquare && nextFace.IsSquare)
-            return rules.Kerf;
-        var cut = face == nextFace
-            ? face.KerfAlongBar(rules.Kerf)
-            : face.KerfAlongBar(rules.Kerf) + rules.ThinnestSlice + nextFace.KerfAlongBar(rules.Kerf);
-        return section is null ? cut : cut - face.OverlapAlongBar(nextFace, section);
-    }
+    public static Length Between(EndCut face, EndCut nextFace, Section? section, CutRules rules) => face.IsSquare && nextFace.IsSquare
+        ? rules.Kerf
+        : Between(FaceOnBar.Of(face, section, rules), FaceOnBar.Of(nextFace, section, rules), rules);
+
+    /// <summary>The same for faces through one section.</summary>
+    public static Length Between(FaceOnBar face, FaceOnBar next, CutRules rules) =>
+        (face.Cut == next.Cut ? face.Kerf : face.Kerf + rules.ThinnestSlice + next.Kerf) - face.OverlapAlongBar(next);
 
     /// <summary>
     /// The farthest point at which the last piece may end. The remainder is at least the tail, on its short side: a mitered last face reaches back from

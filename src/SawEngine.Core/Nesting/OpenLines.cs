@@ -15,18 +15,24 @@ public static class OpenLines
     public static int Most(IReadOnlyList<BarLayout> layouts)
     {
         var last = new Dictionary<PieceRef, int>();
+        var opened = new int[layouts.Count];
         for (var place = 0; place < layouts.Count; place++)
         {
             foreach (var cut in layouts[place].Cuts)
+            {
+                opened[place] += last.ContainsKey(cut.Piece) ? 0 : 1;
                 last[cut.Piece] = place;
+            }
         }
-        var open = new HashSet<PieceRef>();
-        var most = 0;
+        var closed = new int[layouts.Count];
+        foreach (var place in last.Values)
+            closed[place]++;
+        var (open, most) = (0, 0);
         for (var place = 0; place < layouts.Count; place++)
         {
-            open.UnionWith(layouts[place].Cuts.Select(cut => cut.Piece));
-            most = Math.Max(most, open.Count);
-            open.RemoveWhere(line => last[line] == place);
+            open += opened[place];
+            most = Math.Max(most, open);
+            open -= closed[place];
         }
         return most;
     }

@@ -30,16 +30,6 @@ public readonly record struct EndCut(Angle HeightAngle, Angle WidthAngle)
         IsSquare ? kerf : Length.RoundUpToGrid(kerf.ApproximateMillimeters * AlongBar);
 
     /// <summary>How much farther along the bar the last point of the face lies than its first: W |tan w| + H |tan h|, rounded down to the computed grid.</summary>
-    internal Length ExtentAlongBar(Section section) => OverlapAlongBar(this, section);
-
-    /// <summary>
-    /// How far this face and the next piece's face overlap along the bar where they meet in one point of the bounding box: in each plane in which both incline to
-    /// the same hand the extent of the less inclined; rounded down to the computed grid. It is the extent itself where they are parallel (plane geometry).
-    /// </summary>
-    internal Length OverlapAlongBar(EndCut next, Section section) => -Length.RoundUpToGrid(
-        -section.Width.ApproximateMillimeters * SharedSlope(WidthAngle, next.WidthAngle)
-        - section.Height.ApproximateMillimeters * SharedSlope(HeightAngle, next.HeightAngle));
-
-    private static double SharedSlope(Angle angle, Angle next) =>
-        Math.Sign(angle.Millidegrees) == Math.Sign(next.Millidegrees) ? Math.Min(angle.Size.Tangent, next.Size.Tangent) : 0;
+    internal Length ExtentAlongBar(Section section) => -Length.RoundUpToGrid(
+        -section.Width.ApproximateMillimeters * WidthAngle.Size.Tangent - section.Height.ApproximateMillimeters * HeightAngle.Size.Tangent);
 }

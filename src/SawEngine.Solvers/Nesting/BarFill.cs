@@ -91,7 +91,7 @@ internal sealed class BarFill
         Keep(room, depth);
         if (depth == DeepestBranch)
             return;
-        for (var index = NextWanted(Math.Max(from, FirstNotLongerThan(room))); index < _types.Length; index = NextWanted(index + 1))
+        for (var index = NextWanted(Math.Max(from, FirstNotLongerThan(depth == 0 ? room : room + _model.MostOverlap(face)))); index < _types.Length; index = NextWanted(index + 1))
         {
             if (_steps-- <= 0 || _bestRoom <= _model.EndNeed(_stock.Class, 0))
                 return;

@@ -6,23 +6,29 @@ namespace SawEngine.Solvers.Nesting;
 /// </summary>
 internal sealed class BestFit
 {
-    /// <summary>Stock that is used up is passed over so often before it is forgotten.</summary>
-    private const int OpensPerSweep = 32;
-
     private readonly NestModel _model;
-    private readonly List<int> _opening;
+    private readonly int[] _opening;
+    private readonly int[] _placeOf;
+    private readonly FirstLongEnough _lengths;
     private readonly int[] _left;
-    private readonly long _shortest;
-    private readonly Dictionary<(int Class, int Face, int Lays), Shelf> _shelves = [];
-    private readonly Dictionary<int, List<Shelf>> _filledShelves = [];
     private readonly List<OpenBar> _bars = [];
+
+    /// <summary>The bars that may take more, by room.</summary>
+    private readonly List<(long Room, int Index)> _rooms = [];
+
+    /// <summary>No piece takes less room behind another.</summary>
+    private readonly long _leastAdded;
 
     private BestFit(NestModel model, IEnumerable<int> opening)
     {
         _model = model;
         _opening = [.. opening];
+        _placeOf = new int[model.Stock.Length];
+        for (var place = 0; place < _opening.Length; place++)
+            _placeOf[_opening[place]] = place;
+        _lengths = new([.. _opening.Select(stock => model.Stock[stock].Length)]);
         _left = [.. model.Stock.Select(stock => stock.Available)];
-        _shortest = model.Types.Length == 0 ? 0 : model.Types.Min(type => type.Overall);
+        _leastAdded = model.Types.Select(model.LeastAdded).DefaultIfEmpty().Min();
     }
 
     /// <summary>The filled bars, in the order in which they were begun; null where canceled; without a meter none is.</summary>
@@ -55,123 +61,72 @@ internal sealed class BestFit
         var each = (int)Math.Min(bars.Fitting(_model, _model.Types[typeIndex]), wanted);
         var used = Math.Min(bars.Bars, wanted / each);
         if (bars.Last is null)
-            _left[bars.Stock] += bars.Bars - used;
+            Leave(bars.Stock, bars.Bars - used);
         else if (used < bars.Bars)
         {
             _bars.Add(bars with { Bars = bars.Bars - used });
-            Shelve(_bars.Count - 1);
+            KeepOpen(_bars.Count - 1);
         }
         _bars[index] = bars.With(_model, typeIndex, each, used);
-        Shelve(index);
+        KeepOpen(index);
         return each * used;
     }
 
     private int? Open(PieceType type)
     {
-        if (_bars.Count % OpensPerSweep == 0)
-            _opening.RemoveAll(stock => _left[stock] == 0);
-        foreach (var stock in _opening)
+        for (var place = _lengths.First(type.Overall, 0); place is { } at; place = _lengths.First(type.Overall, at + 1))
         {
-            if (_left[stock] == 0 || _model.Stock[stock].Length < type.Overall)
+            var stock = _opening[at];
+            if (_model.Stock[stock].Length < Need(stock, null, type))
                 continue;
-            var bars = OpenBar.Empty(stock, _left[stock]);
-            if (bars.Fitting(_model, type) == 0)
-                continue;
-            _left[stock] = 0;
-            _bars.Add(bars);
+            _bars.Add(OpenBar.Empty(stock, _left[stock]));
+            Leave(stock, 0);
             return _bars.Count - 1;
         }
         return null;
     }
 
-    private void Shelve(int index)
+    /// <summary>Leaves so many bars of a stock item for others.</summary>
+    private void Leave(int stock, int bars)
     {
-        var bar = _bars[index];
-        var stock = _model.Stock[bar.Stock];
-        var room = stock.Length - bar.Position;
-        if (room < _shortest)
-            return;
-        var key = (stock.Class, bar.Face, bar.Lays);
-        if (!_shelves.TryGetValue(key, out var shelf))
-            _shelves.Add(key, shelf = new(stock.Class, bar.Face, bar.Lays));
-        if (shelf.Rooms.Count == 0)
-            FilledOf(stock.Class).Add(shelf);
-        shelf.Add((room, index));
+        _left[stock] = bars;
+        _lengths.Set(_placeOf[stock], bars > 0 ? _model.Stock[stock].Length : null);
     }
 
-    private List<Shelf> FilledOf(int stockClass)
+    private void KeepOpen(int index)
     {
-        if (!_filledShelves.TryGetValue(stockClass, out var shelves))
-            _filledShelves.Add(stockClass, shelves = []);
-        return shelves;
+        var room = _model.Stock[_bars[index].Stock].Length - _bars[index].Position;
+        if (room >= _leastAdded)
+            _rooms.Insert(~_rooms.BinarySearch((room, index)), (room, index));
     }
 
-    /// <summary>Takes the bars with the least room that takes a piece from their shelf.</summary>
+    /// <summary>Takes the bars with the least room that takes a piece from those that may take more.</summary>
     private int? TakeTightest(PieceType type)
     {
-        (long Room, int Index) best = (long.MaxValue, int.MaxValue);
-        Shelf? bestShelf = null;
-        // No two bars are equal in room and index, so that the order of the shelves does not matter.
-        foreach (var (stockClass, shelves) in _filledShelves)
+        for (var place = ~_rooms.BinarySearch((_model.LeastAdded(type), -1)); place < _rooms.Count; place++)
         {
-            if (!_model.ClassServes(stockClass, type))
+            var (room, index) = _rooms[place];
+            if (room < Need(_bars[index].Stock, _bars[index], type))
                 continue;
-            foreach (var shelf in shelves)
-            {
-                if (!NestModel.Joins(shelf.Lays, type))
-                    continue;
-                var need = NeedOf(shelf, type);
-                if (shelf.Most < need)
-                    continue;
-                var tightest = shelf.Rooms.GetViewBetween((need, 0), (long.MaxValue, int.MaxValue)).Min;
-                if (tightest.CompareTo(best) < 0)
-                    (best, bestShelf) = (tightest, shelf);
-            }
+            _rooms.RemoveAt(place);
+            return index;
         }
-        if (bestShelf is null)
-            return null;
-        bestShelf.Remove(best);
-        if (bestShelf.Rooms.Count == 0)
-            FilledOf(bestShelf.Class).Remove(bestShelf);
-        return best.Index;
+        return null;
     }
 
-    /// <summary>The least room that takes a piece in one way or another.</summary>
-    private long NeedOf(Shelf shelf, PieceType type)
+    /// <summary>The least room, on an empty bar or behind what lies on it, that takes a piece in one way or another.</summary>
+    private long Need(int stock, OpenBar? bar, PieceType type)
     {
         var least = long.MaxValue;
+        if (!_model.Serves(stock, type))
+            return least;
+        var stockClass = _model.Stock[stock].Class;
         foreach (var way in type.Ways)
         {
-            if ((shelf.Lays & way.Lays) != 0)
-                least = Math.Min(least, _model.Gap(shelf.Face, way.FirstFace) + type.Overall + _model.EndNeed(shelf.Class, way.SecondFace));
+            var before = bar is null ? _model.Lead(stockClass, way.FirstFace) : _model.Gap(bar.Face, way.FirstFace);
+            if (((bar?.Lays ?? NestModel.AnyLay) & way.Lays) != 0)
+                least = Math.Min(least, before + type.Overall + _model.EndNeed(stockClass, way.SecondFace));
         }
         return least;
-    }
-
-    /// <summary>Open bars of one class whose last faces are alike, by room.</summary>
-    private sealed class Shelf(int stockClass, int face, int lays)
-    {
-        public int Class => stockClass;
-
-        public int Face => face;
-
-        public int Lays => lays;
-
-        public SortedSet<(long Room, int Index)> Rooms { get; } = [];
-
-        /// <summary>The most room; looked at far more often than it changes.</summary>
-        public long Most { get; private set; }
-
-        public void Add((long Room, int Index) bars)
-        {
-            Rooms.Add(bars);
-            Most = Math.Max(Most, bars.Room);
-        }
-
-        public void Remove((long Room, int Index) bars)
-        {
-            Rooms.Remove(bars);
-            Most = Rooms.Count == 0 ? 0 : Rooms.Max.Room;
-        }
     }
 }

@@ -45,10 +45,10 @@ internal sealed class BoundBar
     public static BoundBar Of(NestModel model, BarStock stock, long available, PieceGroup pieces, LayoutCost cost)
     {
         var costMicros = stock.Item.CostMicros + stock.Item.PullCostMicros + model.LeastEndCutsCost(stock.Item);
-        return new(stock.Item, cost, model.LongestRemainder(stock, pieces), costMicros, cost.CostPerCutMicros > 0 && model.MayEndWithBar(stock.Item))
+        return new(stock.Item, cost, NestModel.LongestRemainder(stock, pieces), costMicros, cost.CostPerCutMicros > 0 && model.MayEndWithBar(stock.Item))
         {
             Available = available,
-            Usable = model.Usable(stock, pieces),
+            Usable = NestModel.Usable(stock, pieces),
             LeastUse = pieces.LeastSize,
         };
     }

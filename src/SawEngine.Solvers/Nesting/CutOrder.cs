@@ -10,31 +10,22 @@ internal static class CutOrder
     private const decimal LeastPassCost = 1e-6m;
 
     /// <summary>Bars with so many pieces of each type; null where the pieces fit in no order that was tried.</summary>
-    public static OpenBar? Lay(NestModel model, int stock, int bars, IReadOnlyList<int> counts)
-    {
-        var runs = new List<(int Type, int Count)>();
-        for (var type = 0; type < counts.Count; type++)
-        {
-            if (counts[type] > 0)
-                runs.Add((type, counts[type]));
-        }
-        return Lay(model, stock, bars, runs);
-    }
+    public static OpenBar? Lay(NestModel model, int stock, int bars, IReadOnlyList<int> counts) => Lay(model, stock, bars, RunsOf(counts));
 
     /// <summary>Bars with runs of pieces, in their order or in one that costs less; null where the pieces fit in no order that was tried.</summary>
     public static OpenBar? Lay(NestModel model, int stock, int bars, IReadOnlyList<(int Type, int Count)> runs)
     {
-        var laid = InOrder(model, OpenBar.Empty(stock, bars), runs);
-        if (!runs.Any(run => model.Types[run.Type].IsMitered))
-            return laid;
-        var chain = Chained(model, runs);
-        foreach (var other in new[] { InOrder(model, OpenBar.Empty(stock, bars), chain), InOrder(model, OpenBar.Empty(stock, bars, asOrdered: true), runs) })
+        OpenBar? best = null;
+        foreach (var laid in Orders(model, stock, bars, runs))
         {
-            if (other is not null && (laid is null || Cost(model, other) < Cost(model, laid)))
-                laid = other;
+            if (best is null || Cost(model, laid) < Cost(model, best))
+                best = laid;
         }
-        return laid;
+        return best;
     }
+
+    /// <summary>Whether a bar takes so many pieces of each type in an order that is tried.</summary>
+    public static bool Fits(NestModel model, int stock, IReadOnlyList<int> counts) => Orders(model, stock, 1, RunsOf(counts)).Any();
 
     /// <summary>The bars in this order where that takes no more, else as they are.</summary>
     public static OpenBar OrAsItIs(NestModel model, OpenBar bar) =>
@@ -54,6 +45,38 @@ internal static class CutOrder
         return counts;
     }
 
+    private static List<(int Type, int Count)> RunsOf(IReadOnlyList<int> counts)
+    {
+        var runs = new List<(int Type, int Count)>();
+        for (var type = 0; type < counts.Count; type++)
+        {
+            if (counts[type] > 0)
+                runs.Add((type, counts[type]));
+        }
+        return runs;
+    }
+
+    /// <summary>The orders in which the pieces fit.</summary>
+    private static IEnumerable<OpenBar> Orders(NestModel model, int stock, int bars, IReadOnlyList<(int Type, int Count)> runs)
+    {
+        var (isMitered, canTurn) = (false, false);
+        foreach (var (type, _) in runs)
+        {
+            isMitered |= model.Types[type].IsMitered;
+            canTurn |= model.Types[type].Ways.Length > 1;
+        }
+        if (isMitered && !model.MayFit(stock, runs))
+            yield break;
+        if (InOrder(model, OpenBar.Empty(stock, bars), runs) is { } asGiven)
+            yield return asGiven;
+        if (!isMitered)
+            yield break;
+        if (Chained(model, runs) is var chain && !chain.SequenceEqual(runs) && InOrder(model, OpenBar.Empty(stock, bars), chain) is { } chained)
+            yield return chained;
+        if (canTurn && InOrder(model, OpenBar.Empty(stock, bars, asOrdered: true), runs) is { } asOrdered)
+            yield return asOrdered;
+    }
+
     private static OpenBar? InOrder(NestModel model, OpenBar bar, IReadOnlyList<(int Type, int Count)> runs)
     {
         foreach (var (type, count) in runs)
@@ -68,13 +91,21 @@ internal static class CutOrder
     /// <summary>Each type behind the one whose last face it loses least with, as if all its pieces lay one way.</summary>
     private static List<(int Type, int Count)> Chained(NestModel model, IReadOnlyList<(int Type, int Count)> runs)
     {
-        var (left, chain) = (runs.ToList(), new List<(int Type, int Count)>());
+        var (left, chain) = (runs.ToList(), new List<(int Type, int Count)>(runs.Count));
         for (var face = 0; left.Count > 0;)
         {
-            var (next, way) = left.SelectMany(run => model.Types[run.Type].Ways.Select(way => (Run: run, Way: way))).MinBy(one => model.Gap(face, one.Way.FirstFace));
-            chain.Add(next);
-            left.Remove(next);
-            face = way.SecondFace;
+            var (next, nextFace, leastGap) = (0, 0, long.MaxValue);
+            for (var run = 0; run < left.Count; run++)
+            {
+                foreach (var way in model.Types[left[run].Type].Ways)
+                {
+                    if (model.Gap(face, way.FirstFace) is var gap && gap < leastGap)
+                        (next, nextFace, leastGap) = (run, way.SecondFace, gap);
+                }
+            }
+            chain.Add(left[next]);
+            left.RemoveAt(next);
+            face = nextFace;
         }
         return chain;
     }

@@ -9,6 +9,14 @@ internal sealed class HeatChoice(NestProblem problem)
     private readonly StockAccess _access = new(problem);
     private readonly Dictionary<object, List<(string Heat, List<int> Stock)>> _heats = [];
 
+    /// <summary>All stock of known heats, by heat, ordinal, and then from the least cost per length up.</summary>
+    private readonly List<(string Heat, List<int> Stock)> _byHeat =
+        [.. Enumerable.Range(0, problem.Stock.Count).Where(item => problem.Stock[item].Heat is not null)
+            .GroupBy(item => problem.Stock[item].Heat!, StringComparer.Ordinal)
+            .OrderBy(heat => heat.Key, StringComparer.Ordinal)
+            .Select(heat => (heat.Key, heat.OrderBy(item => (decimal)problem.Stock[item].CostMicros / problem.Stock[item].Length.Nanometers)
+                .ThenBy(item => problem.Stock[item].StockId, StringComparer.Ordinal).ToList()))];
+
     /// <summary>
     /// A heat for each single-heat line that has stock: the cheapest that suffices, or the one with the most room where so asked or where none suffices.
     /// </summary>
@@ -58,13 +66,9 @@ internal sealed class HeatChoice(NestProblem problem)
         var key = (line.Section, line.Grade, line.Certificate, _access.Of(line));
         if (!_heats.TryGetValue(key, out var heats))
         {
-            heats = [.. Enumerable.Range(0, problem.Stock.Count)
-                .Where(item => StockMatch.Serves(line, problem.Stock[item]) && CutFit.Carries(problem.Stock[item], problem.Rules))
-                .OrderBy(item => (decimal)problem.Stock[item].CostMicros / problem.Stock[item].Length.Nanometers)
-                .ThenBy(item => problem.Stock[item].StockId, StringComparer.Ordinal)
-                .GroupBy(item => problem.Stock[item].Heat!, StringComparer.Ordinal)
-                .OrderBy(heat => heat.Key, StringComparer.Ordinal)
-                .Select(heat => (heat.Key, heat.ToList()))];
+            heats = [.. _byHeat
+                .Select(heat => (heat.Heat, Stock: heat.Stock.FindAll(item => StockMatch.Serves(line, problem.Stock[item]) && CutFit.Carries(problem.Stock[item], problem.Rules))))
+                .Where(heat => heat.Stock.Count > 0)];
             _heats.Add(key, heats);
         }
         return heats;

@@ -30,7 +30,8 @@ internal sealed class NestModel
     private readonly BarEnds[] _ends;
     private readonly long[] _faceLeads;
     private readonly long[] _heldBehind;
-    private readonly long[] _kerfs;
+    private readonly FaceOnBar[] _facesOnBar;
+    private readonly long _leastGapToLike;
 
     private NestModel(NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant, bool byPriority)
     {
@@ -46,19 +47,20 @@ internal sealed class NestModel
         _plants = [.. needs.Select(need => need.Line.Plant)];
         foreach (var need in needs)
             _serves.Add([.. classes.Select(need.IsServedBy)]);
-        _kerfs = [.. _faces.Select(face => face.Cut.KerfAlongBar(_rules.Kerf).Nanometers)];
+        _facesOnBar = [.. _faces.Select(face => FaceOnBar.Of(face.Cut, face.Section, _rules))];
         _faceLeads = [.. _faces.Select(face => LayoutPositions.LeadOf(face.Cut, _rules).Nanometers)];
         _heldBehind = [.. _faces.Select(face => LayoutPositions.HeldBehind(face.Cut, _rules).Nanometers)];
         _ends = [.. classes.Select(item => BarEnds.Of(item, _rules))];
         _tabledFaces = Math.Min(_faces.Count, GapTableFaces);
         _gaps = new long[_tabledFaces * _tabledFaces];
         _gaps.AsSpan().Fill(NotKnown);
+        _leastGapToLike = Enumerable.Range(0, _faces.Count).Min(GapToLike);
     }
 
     private NestModel(NestModel model, PieceType[] types)
     {
-        (_faces, _serves, _rules, _cost, _gaps, _tabledFaces, _ends, _faceLeads, _heldBehind, _kerfs) = (model._faces, model._serves, model._rules, model._cost, model._gaps, model._tabledFaces, model._ends, model._faceLeads, model._heldBehind, model._kerfs);
-        (_problem, _plants, IsRestricted, Stock, Types) = (model._problem, model._plants, model.IsRestricted, model.Stock, types);
+        (_faces, _serves, _rules, _cost, _gaps, _tabledFaces, _ends, _faceLeads, _heldBehind, _facesOnBar) = (model._faces, model._serves, model._rules, model._cost, model._gaps, model._tabledFaces, model._ends, model._faceLeads, model._heldBehind, model._facesOnBar);
+        (_problem, _plants, IsRestricted, Stock, Types, _leastGapToLike) = (model._problem, model._plants, model.IsRestricted, model.Stock, types, model._leastGapToLike);
         Pieces = types.Sum(type => type.Demand);
     }
 
@@ -128,10 +130,10 @@ internal sealed class NestModel
     public long Gap(int face, int nextFace)
     {
         if (face >= _tabledFaces || nextFace >= _tabledFaces)
-            return Between(_faces[face], _faces[nextFace]);
+            return Between(face, nextFace);
         ref var gap = ref _gaps[face * _tabledFaces + nextFace];
         if (gap == NotKnown)
-            gap = Between(_faces[face], _faces[nextFace]);
+            gap = Between(face, nextFace);
         return gap;
     }
 
@@ -141,7 +143,7 @@ internal sealed class NestModel
     public long EndNeed(int stockClass, int face)
     {
         var ends = _ends[stockClass];
-        return Math.Max(Math.Max(ends.BehindPieces, _heldBehind[face]), ends.BehindKerf + _kerfs[face]);
+        return Math.Max(Math.Max(ends.BehindPieces, _heldBehind[face]), ends.BehindKerf + Kerf(face));
     }
 
     /// <summary>
@@ -153,7 +155,7 @@ internal sealed class NestModel
     /// <summary>What is left of each bar behind its last kerf.</summary>
     public long RemainderOf(OpenBar bar) => Remainder(Stock[bar.Stock], bar.Position, bar.Face);
 
-    private long Remainder(BarStock stock, long end, int lastFace) => stock.Length - end - Math.Min(_kerfs[lastFace], stock.Length - end);
+    private long Remainder(BarStock stock, long end, int lastFace) => stock.Length - end - Math.Min(Kerf(lastFace), stock.Length - end);
 
     /// <summary>A bar of the stock never costs less than this, whatever is left of it.</summary>
     public long LeastCost(BarStock stock) => LayoutCost.Micros(stock.Item, _cost.RemainderOf(stock.Item, stock.Item.Length)) + LeastEndCutsCost(stock.Item);
@@ -179,21 +181,43 @@ internal sealed class NestModel
     /// The largest sum of sizes on a bar: from before the half gap of its first face, which the lead covers, to behind that of its last. Each face of a type may
     /// come first or last.
     /// </summary>
-    public long Usable(BarStock stock, PieceGroup pieces) =>
-        Half(pieces.Faces.Max(face => 2 * (stock.Length - EndNeed(stock.Class, face)) + GapToLike(face)) - Before(stock, pieces));
+    public static long Usable(BarStock stock, PieceGroup pieces) => Half(2 * stock.Length - pieces.EndsOn(stock.Class).Behind - pieces.EndsOn(stock.Class).Before);
 
     /// <summary>Pieces whose safe sizes add up to no more than this fit on a bar in any order.</summary>
-    public long SafeRoom(BarStock stock, PieceGroup pieces) =>
-        pieces.SecondFaces.Min(last => stock.Length - EndNeed(stock.Class, last) + pieces.LargestGapBehind(last))
-        - pieces.FirstFaces.Max(first => Lead(stock.Class, first));
+    public static long SafeRoom(BarStock stock, PieceGroup pieces) => stock.Length - pieces.SafeEndsOn(stock.Class);
 
     /// <summary>The longest remainder that a bar could have beside a sum of sizes, were that sum nothing.</summary>
-    public long LongestRemainder(BarStock stock, PieceGroup pieces) =>
-        Half(2 * stock.Length - Before(stock, pieces) - pieces.Faces.Min(face => 2 * _kerfs[face] - GapToLike(face)));
+    public static long LongestRemainder(BarStock stock, PieceGroup pieces) => Half(2 * stock.Length - pieces.EndsOn(stock.Class).Before - pieces.LeastLastKerf);
 
-    /// <summary>Twice the least that lies before the half gap of the first face on a bar.</summary>
-    private long Before(BarStock stock, PieceGroup pieces) =>
-        pieces.Faces.Min(face => 2 * Lead(stock.Class, face) - GapToLike(face));
+    /// <summary>Whether pieces may fit on a bar in some order: their sizes are no more than is usable.</summary>
+    public bool MayFit(int stock, IReadOnlyList<(int Type, int Count)> runs)
+    {
+        var (stockClass, total, before, behind) = (Stock[stock].Class, 0L, long.MaxValue, long.MaxValue);
+        foreach (var (type, count) in runs)
+        {
+            var (first, second) = (Types[type].FirstFace, Types[type].SecondFace);
+            total += count * SizeOf(Types[type]);
+            before = Math.Min(before, Math.Min(2 * Lead(stockClass, first) - GapToLike(first), 2 * Lead(stockClass, second) - GapToLike(second)));
+            behind = Math.Min(behind, Math.Min(2 * EndNeed(stockClass, first) - GapToLike(first), 2 * EndNeed(stockClass, second) - GapToLike(second)));
+        }
+        return total <= Half(2 * Stock[stock].Length - before - behind);
+    }
+
+    /// <summary>Twice the least that lies before the half gap of a first face on a bar, and twice the least that lies behind that of a last one.</summary>
+    public (long Before, long Behind) LeastEnds(int stockClass, IReadOnlyList<int> faces) => (
+        faces.Min(face => 2 * Lead(stockClass, face) - GapToLike(face)),
+        faces.Min(face => 2 * EndNeed(stockClass, face) - GapToLike(face)));
+
+    /// <summary>Twice the least that the last kerf takes behind the half gap of a face.</summary>
+    public long LeastLastKerf(IReadOnlyList<int> faces) => faces.Min(face => 2 * Kerf(face) - GapToLike(face));
+
+    /// <summary>A piece of a type takes at least so much behind any other, however it is turned.</summary>
+    public long LeastAdded(PieceType type) => type.Overall + type.Ways.Min(way => Half(GapToLike(way.FirstFace) + _leastGapToLike));
+
+    /// <summary>A piece reaches no farther back over a face than this.</summary>
+    public long MostOverlap(int face) => face == 0 ? 0 : Math.Max(0, -Half(GapToLike(face) + _leastGapToLike));
+
+    private long Kerf(int face) => _facesOnBar[face].Kerf.Nanometers;
 
     private long GapToLike(int face) => Gap(face, face);
 
@@ -204,7 +228,7 @@ internal sealed class NestModel
     public long Fitting(BarStock stock, long position, int face, int lays, PieceType type, bool isEmpty, bool asOrdered)
     {
         var most = 0L;
-        var ways = asOrdered ? 1 : type.Ways.Count;
+        var ways = asOrdered ? 1 : type.Ways.Length;
         for (var way = 0; way < ways; way++)
         {
             for (var other = 0; other < ways; other++)
@@ -233,7 +257,7 @@ internal sealed class NestModel
     public RunPlace? PlaceOf(BarStock stock, long position, int face, int lays, PieceType type, long count, bool isEmpty, bool asOrdered)
     {
         RunPlace? best = null;
-        var ways = asOrdered ? 1 : type.Ways.Count;
+        var ways = asOrdered ? 1 : type.Ways.Length;
         for (var way = 0; way < ways; way++)
         {
             for (var other = 0; other < ways; other++)
@@ -281,7 +305,7 @@ internal sealed class NestModel
     }
 
     /// <summary>Faces of two sections never meet on a bar; a square one is a face of all.</summary>
-    private long Between(Face face, Face next) => LayoutPositions.Between(face.Cut, next.Cut, face.Section ?? next.Section, _rules).Nanometers;
+    private long Between(int face, int nextFace) => LayoutPositions.Between(_facesOnBar[face], _facesOnBar[nextFace], _rules).Nanometers;
 
     private (List<PieceType> Types, List<PieceNeed> Needs) Group(
         NestProblem problem, Func<OrderLine, int> quantityOf, IReadOnlyDictionary<PieceRef, string> chosenHeats, bool fromOwnPlant, bool byPriority)
@@ -298,7 +322,7 @@ internal sealed class NestModel
                 continue;
             var need = new PieceNeed(line, chosenHeats.GetValueOrDefault(line.Ref), fromOwnPlant);
             var needed = IndexOf(needIndex, NeedKey(need, access), needs, need);
-            var ways = PieceFaces.Of(line).Select(faces => new PieceWay(faces.Turn, FaceIndex(faces.First, line.Section), FaceIndex(faces.Second, line.Section), LaysOf(line, faces.Turn))).ToList();
+            var ways = PieceFaces.Of(line).Select(faces => new PieceWay(faces.Turn, FaceIndex(faces.First, line.Section), FaceIndex(faces.Second, line.Section), LaysOf(line, faces.Turn))).ToArray();
             var (first, second) = (ways[0].FirstFace, ways[0].SecondFace);
             var overall = PieceGeometry.Of(line).Overall.Nanometers;
             object? urgency = byPriority ? (line.Priority, DueOf(problem, line)) : null;

@@ -9,7 +9,7 @@ internal sealed class PieceType
     public required long Overall { get; init; }
 
     /// <summary>The ways in which its pieces may lie, as ordered first.</summary>
-    public required IReadOnlyList<PieceWay> Ways
+    public required PieceWay[] Ways
     {
         get;
         init

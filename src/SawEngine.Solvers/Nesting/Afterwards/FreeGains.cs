@@ -56,7 +56,7 @@ internal sealed class FreeGains
 
     private OpenBar Lay(CountedLayout layout) => CutOrder.Lay(_model, layout.Stock, layout.Repeat, layout.Counts)!;
 
-    private bool Fits(int stock, IReadOnlyList<int> counts) => CutOrder.Lay(_model, stock, 1, counts) is not null;
+    private bool Fits(int stock, IReadOnlyList<int> counts) => CutOrder.Fits(_model, stock, counts);
 
     private decimal CostOf(int stock, IReadOnlyList<int> counts) => CutOrder.Cost(_model, CutOrder.Lay(_model, stock, 1, counts)!);
 

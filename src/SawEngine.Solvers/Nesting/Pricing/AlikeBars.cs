@@ -23,7 +23,7 @@ internal sealed class AlikeBars
         IsCredited = bound.IsCredited;
         IsFixed = bound.IsFixed;
         CostMicros = bound.CostMicros;
-        SafeRoom = model.SafeRoom(_first, served);
+        SafeRoom = NestModel.SafeRoom(_first, served);
     }
 
     /// <summary>Indexes of the stock items, in their order.</summary>

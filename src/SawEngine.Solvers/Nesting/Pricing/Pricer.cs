@@ -22,8 +22,13 @@ internal sealed class Pricer
     private readonly FillTables? _bounds;
     private readonly BestFill[] _best;
     private readonly int[] _values;
+    private readonly int[] _wanted;
+    private readonly long[] _available;
     private double _scale = 1;
     private bool _isPriced;
+
+    /// <summary>Where bounds have tables of their own, those of layouts are filled only once they are needed.</summary>
+    private bool _hasLayouts;
 
     private readonly SearchMeter _meter;
 
@@ -35,6 +40,7 @@ internal sealed class Pricer
         _wedge = (int)Math.Max(1, part.SafeSizes.Zip(part.LeastSizes, (safe, least) => safe - least).DefaultIfEmpty().Max() / 2 / (bounds ?? layouts).Unit);
         _best = new BestFill[part.Bars.Count];
         _values = new int[part.Demand.Count];
+        (_wanted, _available) = (new int[part.Demand.Count], new long[part.Bars.Count]);
     }
 
     /// <summary>Whether layouts and bounds are on the grid of the sizes themselves.</summary>
@@ -63,8 +69,11 @@ internal sealed class Pricer
         _scale = ScaleOf(duals, wanted);
         for (var type = 0; type < _values.Length; type++)
             _values[type] = wanted[type] == 0 ? 0 : (int)(Math.Max(0, duals[type]) * _scale);
-        _isPriced = _layouts.Fill(_values, wanted, available, _meter) && (_bounds is null || IsExact || _bounds.Fill(_values, wanted, available, _meter));
         var best = _bounds ?? _layouts;
+        _isPriced = best.Fill(_values, wanted, available, _meter);
+        _hasLayouts = ReferenceEquals(best, _layouts);
+        wanted.CopyTo(_wanted);
+        available.CopyTo(_available);
         for (var bars = 0; bars < _best.Length; bars++)
             _best[bars] = _isPriced && available[bars] > 0 ? best.BestOf(bars, _scale, 1) : BestFill.None;
     }
@@ -83,7 +92,8 @@ internal sealed class Pricer
             if (_bounds.ColumnOf(bars, _best[bars] with { Cells = cells }) is { } column)
                 return column;
         }
-        return _layouts.ColumnOf(bars, _layouts.BestOf(bars, _scale, 1));
+        _hasLayouts = _hasLayouts || _layouts.Fill(_values, _wanted, _available, _meter);
+        return _hasLayouts ? _layouts.ColumnOf(bars, _layouts.BestOf(bars, _scale, 1)) : null;
     }
 
     /// <summary>
