@@ -335,7 +335,7 @@ internal sealed class NestModel
     {
         var rule = need.Line.HeatRule == HeatRule.Any ? HeatRule.Any : HeatRule.Single;
         var heat = need.Line.HeatRule == HeatRule.Named ? need.Line.Heat : need.ChosenHeat;
-        return (need.Line.Section, need.Line.Grade, need.Line.Certificate, rule, heat, access.Of(need.Line));
+        return (need.Line.Section, need.Line.Grade, need.Line.Substitutes, need.Line.Certificate, rule, heat, access.Of(need.Line));
     }
 
     private (List<BarStock> Stock, List<StockItem> Classes) Classify(NestProblem problem, List<PieceNeed> needs)
