@@ -18,6 +18,7 @@ public static class OrderMapping
         Ref = new(orderId, line.LineId),
         Section = materials.Section(line.Section),
         Grade = materials.Grade(line.Grade),
+        Substitutes = materials.Substitutes(line.Grade, line.Substitutes),
         Length = scale.Read(line),
         LengthAt = line.LengthAt,
         Quantity = line.Quantity,
