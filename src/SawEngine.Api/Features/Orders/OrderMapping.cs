@@ -34,6 +34,10 @@ public static class OrderMapping
         Heat = line.Heat,
     };
 
+    /// <summary>The names of grades that a line uses, with the places where they stand.</summary>
+    public static IEnumerable<(string? Name, string Pointer)> GradeUses(this OrderLineJson line, string pointer) =>
+        line.Substitutes.Select((grade, i) => ((string?)grade, $"{pointer}/substitutes/{i}")).Prepend((line.Grade, $"{pointer}/grade"));
+
     /// <summary>A tolerance.</summary>
     public static Tolerance ToTolerance(this ToleranceJson tolerance, LengthScale scale) => new(scale.Read(tolerance.Plus), scale.Read(tolerance.Minus));
 

@@ -26,6 +26,14 @@ internal static class SubstituteUses
         return lines.Where(line => line.Substitutes.Count > 0).OrderBy(line => line.Ref).SelectMany(line => Warnings(cut, materials, line));
     }
 
+    /// <summary>The lines of a request's orders.</summary>
+    public static IEnumerable<Line> LinesOf(IEnumerable<OrderJson> orders) =>
+        orders.SelectMany((order, i) => order.Lines.Select((line, k) => new Line(new(order.OrderId, line.LineId), line.Grade, line.Substitutes, $"#/orders/{i}/lines/{k}")));
+
+    /// <summary>The lines of a request's only order.</summary>
+    public static IEnumerable<Line> LinesOf(OrderJson order) =>
+        order.Lines.Select((line, i) => new Line(new(order.OrderId, line.LineId), line.Grade, line.Substitutes, $"#/order/lines/{i}"));
+
     private static IEnumerable<WarningJson> Warnings(Dictionary<(PieceRef, Grade), long> cut, Materials materials, Line line)
     {
         var own = line.Grade is null ? null : materials.Grade(line.Grade);
