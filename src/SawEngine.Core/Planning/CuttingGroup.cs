@@ -30,7 +30,7 @@ internal sealed record CuttingGroup(Section Section, IReadOnlyList<Grade> Grades
     }
 
     /// <summary>Some of the lines, with the grades that may serve these.</summary>
-    public CuttingGroup Of(IReadOnlyList<OrderLine> lines) => this with { Lines = lines, Grades = Grades.Where(grade => lines.Any(line => IsServedBy(line, grade))).ToList() };
+    public CuttingGroup For(IReadOnlyList<OrderLine> lines) => this with { Lines = lines, Grades = Grades.Where(grade => lines.Any(line => IsServedBy(line, grade))).ToList() };
 
     /// <summary>Whether a line may be cut from bars of a grade.</summary>
     public static bool IsServedBy(OrderLine line, Grade grade) => grade.Equals(line.Grade) || line.Substitutes.Contains(grade);

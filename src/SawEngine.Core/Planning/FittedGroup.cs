@@ -41,12 +41,12 @@ internal sealed record FittedGroup(CuttingGroup Group, IReadOnlyList<SawSetting>
             return [new(group, [], others.Select(line => new UnplacedPieces(line.Ref, line.Quantity, Nearest(RefusalsOf(line)))).ToList())];
         var common = settings.Where(setting => placeable.All(line => !CuttingGroup.IsServedBy(line, setting.Grade) || able[line.Ref].Contains(setting))).ToList();
         var groups = placeable.All(line => able[line.Ref].Any(common.Contains))
-            ? [new(group.Of(placeable), common, [])]
+            ? [new(group.For(placeable), common, [])]
             : placeable.GroupBy(line => string.Join('\n', able[line.Ref].Select(setting => setting.Key)), StringComparer.Ordinal)
                 .OrderBy(lines => lines.Key, StringComparer.Ordinal)
-                .Select(lines => new FittedGroup(group.Of(lines.ToList()), able[lines.First().Ref], []))
+                .Select(lines => new FittedGroup(group.For(lines.ToList()), able[lines.First().Ref], []))
                 .ToList();
-        return others.Count == 0 ? groups : [.. groups, .. Of(problem, group.Of(others))];
+        return others.Count == 0 ? groups : [.. groups, .. Of(problem, group.For(others))];
 
         IEnumerable<string> RefusalsOf(OrderLine line) =>
             answers.Where(one => CuttingGroup.IsServedBy(line, one.Grade)).Select(one => one.Answer.Refusal ?? one.Answer.Setting!.Refusal(line)!);
