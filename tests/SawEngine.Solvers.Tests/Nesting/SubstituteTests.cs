@@ -41,6 +41,7 @@ public class SubstituteTests
     [Theory]
     [InlineData(99, 100, "own: A A")]
     [InlineData(100, 99, "other: A A")]
+    [InlineData(99, 99, "own: A A")]
     public void What_costs_less_is_cut(decimal own, decimal other, string layout)
     {
         var nest = Solve(new ColumnNester(), [Pieces("A", 2, S355)], [Bars("own", S235, 1, own), Bars("other", S355, 1, other)]);
@@ -48,6 +49,11 @@ public class SubstituteTests
         Assert.Equal([layout], Text(nest));
         Assert.Equal((StoppedBy.Proof, 99_000_000), (nest.StoppedBy, nest.ValueMicros));
     }
+
+    [Theory]
+    [MemberData(nameof(Nesters))]
+    public void Own_grade_is_cut_first_at_equal_cost_whatever_its_id(INester nester) =>
+        Assert.Equal(["a: A A", "z: A A"], Text(Solve(nester, [Pieces("A", 4, S355)], [Bars("a", S235, 1, 99), Bars("b", S355, 3, 99), Bars("z", S235, 1, 99)])));
 
     [Fact]
     public void Lines_of_two_grades_share_a_bar_that_both_allow()
