@@ -63,8 +63,8 @@ public sealed class SubstituteTests(ServiceHost host)
         var answer = await host.Post(
             Path,
             """
-            {"lengthUnit":"in","pieces":[{"pieceId":"P","section":"HSS4X4X1/4","grade":"A500 B","substitutes":["A500 C"],"lengthText":"9'-6\"","quantity":2}],
-             "stock":[{"stockId":"own","kind":"bar","section":"HSS4X4X1/4","grade":"A500 B","length":100,"quantity":4},{"stockId":"other","kind":"bar","section":"HSS 4x4x1/4","grade":"A500 Gr C","lengthText":"20'","quantity":1}],
+            {"lengthUnit":"in","pieces":[{"pieceId":"P","section":"HSS4X4X1/4","grade":"A500 Gr B","substitutes":["A500 Gr C"],"lengthText":"9'-6\"","quantity":2}],
+             "stock":[{"stockId":"own","kind":"bar","section":"HSS4X4X1/4","grade":"A500 Gr B","length":100,"quantity":4},{"stockId":"other","kind":"bar","section":"HSS 4x4x1/4","grade":"A500 Gr C","lengthText":"20'","quantity":1}],
              "cut":{"kerf":0.0625}}
             """,
             200);
