@@ -16,8 +16,10 @@ internal static class NestGroups
     public static IReadOnlyList<NestProblem> Of(NestProblemRequest request, NestMaterials materials)
     {
         var offered = request.Stock.Select(materials.Of).ToHashSet();
-        var wanted = request.Pieces.Select(materials.Of).Concat(offered).Distinct().OrderBy(material => material.Section, StringComparer.Ordinal).ThenBy(material => material.Grade, StringComparer.Ordinal);
-        var groups = JoinedMaterials.Of(wanted, request.Pieces.SelectMany(piece => materials.SubstitutesOf(piece).Where(offered.Contains).Select(substitute => (materials.Of(piece), substitute))));
+        var all = request.Pieces.Select(materials.Of).Concat(offered).Distinct()
+            .OrderBy(material => material.Section, StringComparer.Ordinal).ThenBy(material => material.Grade, StringComparer.Ordinal);
+        var links = request.Pieces.SelectMany(piece => materials.SubstitutesOf(piece).Where(offered.Contains).Select(substitute => (materials.Of(piece), substitute)));
+        var groups = JoinedMaterials.Of(all, links);
         var stock = request.Stock.ToLookup(item => groups[materials.Of(item)]);
         return
         [
@@ -40,11 +42,19 @@ internal static class NestGroups
         // Only miters and cut bundles need the shape of the section; else it is enough that materials are the same.
         var shaped = pieces.Where(piece => request.Cut.Bundle is not null || IsMitered(piece)).Select(piece => materials.Of(piece).Section).ToHashSet(StringComparer.Ordinal);
         // Grades tell pieces and stock apart only where substitutes let them meet; there the catalog knows them.
-        var joined = pieces.Where(piece => piece.Substitutes.Count > 0).SelectMany(piece => materials.SubstitutesOf(piece).Prepend(materials.Of(piece))).Select(material => material.Grade).ToHashSet(StringComparer.Ordinal);
+        var joined = pieces.Where(piece => piece.Substitutes.Count > 0).SelectMany(piece => materials.SubstitutesOf(piece).Prepend(materials.Of(piece)))
+            .Select(material => material.Grade).ToHashSet(StringComparer.Ordinal);
         var scale = new LengthScale(request.LengthUnit);
         return new()
         {
-            Lines = [.. pieces.Select(piece => Line(piece, Of(materials.Of(piece)), scale) with { Grade = GradeOf(materials.Of(piece)), Substitutes = materials.Known.Substitutes(piece.Grade, piece.Substitutes) }).OrderBy(line => line.Ref)],
+            Lines =
+            [
+                .. pieces.Select(piece => Line(piece, Of(materials.Of(piece)), scale) with
+                {
+                    Grade = GradeOf(materials.Of(piece)),
+                    Substitutes = materials.Known.Substitutes(piece.Grade, piece.Substitutes),
+                }).OrderBy(line => line.Ref),
+            ],
             Stock = [.. stock.Select(item => Item(item, Of(materials.Of(item)), scale, request.IsCosted) with { Grade = GradeOf(materials.Of(item)) }).OrderBy(item => item.StockId, StringComparer.Ordinal)],
             Rules = Rules(request.Cut, scale),
             Remnants = request.Remnants.ToRules(scale, request.IsCosted),
