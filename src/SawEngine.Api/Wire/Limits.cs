@@ -21,6 +21,9 @@ public static class Limits
     /// <summary>Most entries of an <c>attributes</c> map.</summary>
     public const int Attributes = 32;
 
+    /// <summary>Most substitutes of an order line or piece.</summary>
+    public const int Substitutes = 20;
+
     /// <summary>Most faults reported in one answer.</summary>
     public const int FaultsReported = 100;
 

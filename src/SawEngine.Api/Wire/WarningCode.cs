@@ -12,5 +12,6 @@ public static class WarningCode
     public const string OpenLinesLimitExceeded = OpenLines.LimitExceeded;
     public const string RemnantLimitReached = RemnantLimit.Reached;
     public const string SimilarStockNotUsed = "similar_stock_not_used";
+    public const string SubstituteUsed = "substitute_used";
     public const string TrimNotUsed = "trim_not_used";
 }

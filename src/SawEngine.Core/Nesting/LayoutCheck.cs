@@ -91,7 +91,7 @@ internal sealed class LayoutCheck(
     {
         if (stock.Section?.Designation != line.Section?.Designation)
             Add(NestRule.Section, $"{line.Ref}, ordered in {line.Section?.Designation}");
-        if (stock.Grade?.Designation != line.Grade?.Designation)
+        if (stock.Grade?.Designation != line.Grade?.Designation && line.Substitutes.All(substitute => substitute.Designation != stock.Grade?.Designation))
             Add(NestRule.Grade, $"{line.Ref}, ordered in {line.Grade?.Designation}");
         if (stock.Owner is not null && stock.Owner != line.Owner)
             Add(NestRule.Owner, $"{line.Ref}, while the bar is owned by {stock.Owner}");

@@ -72,7 +72,7 @@ public static class NestRule
     /// <summary>A piece is cut from its own section.</summary>
     public const string Section = "wrong_section";
 
-    /// <summary>A piece is cut from its own grade and condition.</summary>
+    /// <summary>A piece is cut from its own grade and condition, or from a substitute that its line allows.</summary>
     public const string Grade = "wrong_grade";
 
     /// <summary>A bar that a customer owns serves that customer's lines only.</summary>

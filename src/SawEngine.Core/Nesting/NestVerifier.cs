@@ -122,7 +122,7 @@ public static class NestVerifier
         var placed = nest.Layouts.SelectMany(layout => layout.Cuts.Select(cut => cut.Piece)).ToHashSet();
         var reserved = problem.Stock.SelectMany(item => item.ReservedFor ?? []).ToHashSet(StringComparer.Ordinal);
         var alike = problem.Lines.Where(line => line.HeatRule == HeatRule.Any && !reserved.Contains(line.Ref.OrderId.Length > 0 ? line.Ref.OrderId : line.Ref.LineId))
-            .GroupBy(line => (line.Section, line.Grade, line.Length, line.Tolerance, line.LengthAt, (line.FirstEnd, line.SecondEnd), (line.Certificate, line.Owner, line.Plant)));
+            .GroupBy(line => (line.Section, (line.Grade, line.Substitutes), line.Length, line.Tolerance, line.LengthAt, (line.FirstEnd, line.SecondEnd), (line.Certificate, line.Owner, line.Plant)));
         foreach (var lines in alike)
         {
             var first = lines.Where(line => missing.Contains(line.Ref)).MinBy(line => line.Priority);
@@ -136,11 +136,14 @@ public static class NestVerifier
     {
         if (problem.Remnants?.MostNew is not { } most)
             return;
-        var kept = nest.Layouts.Sum(layout => layout.Remainder.Kind == RemainderKind.Remnant && !LayoutCheck.IsKeptForOthers(layout.Stock) ? (decimal)layout.Repeat : 0m);
-        if (kept > most)
-            violations.Add(new(NestRule.TooManyRemnants, $"{kept} remnants are left, at most {most} may be."));
-        else if (kept < most && nest.Layouts.Any(layout => layout.Remainder.Kind == RemainderKind.Scrap && LayoutCheck.IsLongEnough(problem, layout)))
-            violations.Add(new(NestRule.RemainderKind, $"A long remainder is booked as scrap, though only {kept} of {most} remnants are left."));
+        foreach (var ofGrade in nest.Layouts.GroupBy(layout => layout.Stock.Grade?.Designation))
+        {
+            var kept = ofGrade.Sum(layout => layout.Remainder.Kind == RemainderKind.Remnant && !LayoutCheck.IsKeptForOthers(layout.Stock) ? (decimal)layout.Repeat : 0m);
+            if (kept > most)
+                violations.Add(new(NestRule.TooManyRemnants, $"{kept} remnants are left, at most {most} may be."));
+            else if (kept < most && ofGrade.Any(layout => layout.Remainder.Kind == RemainderKind.Scrap && LayoutCheck.IsLongEnough(problem, layout)))
+                violations.Add(new(NestRule.RemainderKind, $"A long remainder is booked as scrap, though only {kept} of {most} remnants are left."));
+        }
     }
 
     private static void CheckValue(NestProblem problem, Nest nest, List<Violation> violations)

@@ -2,7 +2,7 @@
 namespace SawEngine.Core.Nesting;
 
 /// <summary>
-/// Holds a nest to the most remnants that it may leave. Those stay remnants that gain most over their scrap; of equal gain, those that come first.
+/// Holds a nest to the most remnants of a grade that it may leave. Those stay remnants that gain most over their scrap; of equal gain, those that come first.
 /// A layout of which only some bars keep their remainder becomes two.
 /// </summary>
 public static class RemnantLimit
@@ -16,12 +16,14 @@ public static class RemnantLimit
         if (cost.Remnants?.MostNew is not { } most || NewRemnants(layouts) <= most)
             return layouts;
         var kept = new int[layouts.Count];
-        var left = most;
-        foreach (var index in Enumerable.Range(0, layouts.Count).Where(index => IsNew(layouts[index]))
-            .OrderByDescending(index => layouts[index].Remainder.ValueMicros - Scrapped(layouts[index], cost).Remainder.ValueMicros))
+        foreach (var ofGrade in Enumerable.Range(0, layouts.Count).Where(index => IsNew(layouts[index])).GroupBy(index => layouts[index].Stock.Grade))
         {
-            kept[index] = Math.Min(left, layouts[index].Repeat);
-            left -= kept[index];
+            var left = most;
+            foreach (var index in ofGrade.OrderByDescending(index => layouts[index].Remainder.ValueMicros - Scrapped(layouts[index], cost).Remainder.ValueMicros))
+            {
+                kept[index] = Math.Min(left, layouts[index].Repeat);
+                left -= kept[index];
+            }
         }
         return layouts.SelectMany((layout, index) => Split(layout, kept[index], cost)).ToList();
     }

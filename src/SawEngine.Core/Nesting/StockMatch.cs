@@ -6,9 +6,13 @@ namespace SawEngine.Core.Nesting;
 /// <summary>Which stock may serve which order line: section, grade, owner, plant, reservation, inspection document and heat.</summary>
 public static class StockMatch
 {
-    /// <summary>Whether section and grade are those ordered.</summary>
+    /// <summary>Whether the section is the one ordered, and the grade too or a substitute for it.</summary>
     public static bool IsOfMaterial(OrderLine line, StockItem stock) =>
-        Equals(line.Section, stock.Section) && Equals(line.Grade, stock.Grade);
+        Equals(line.Section, stock.Section) && (Equals(line.Grade, stock.Grade) || IsSubstitute(line, stock));
+
+    /// <summary>Whether the stock is of another grade than ordered, which the line allows in its place.</summary>
+    public static bool IsSubstitute(OrderLine line, StockItem stock) =>
+        stock.Grade is { } grade && !Equals(line.Grade, grade) && line.Substitutes.Contains(grade);
 
     /// <summary>Whether the inspection document offered is at least as high as the one ordered.</summary>
     public static bool Suffices(Certificate ordered, Certificate offered) => ordered switch

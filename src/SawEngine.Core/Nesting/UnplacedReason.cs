@@ -3,7 +3,7 @@ namespace SawEngine.Core.Nesting;
 /// <summary>Why pieces are not in the plan: stable snake_case codes.</summary>
 public static class UnplacedReason
 {
-    /// <summary>No stock of the section and grade is offered.</summary>
+    /// <summary>No stock of the section and grade, or of a substitute, is offered.</summary>
     public const string NoStock = "no_stock_of_section_and_grade";
 
     /// <summary>Stock is there, but all of it is owned by other customers.</summary>

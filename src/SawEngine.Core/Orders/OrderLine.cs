@@ -16,6 +16,9 @@ public sealed record OrderLine
     /// <summary>Grade of the pieces; null where all pieces and stock are of one unnamed grade.</summary>
     public Grade? Grade { get; init; }
 
+    /// <summary>Grades that the order allows in place of its own, by designation, ordinal; none where it wants its own. They say what may be cut, not at what cost.</summary>
+    public ValueList<Grade> Substitutes { get; init; } = [];
+
     /// <summary>Ordered length, measured at <see cref="LengthAt"/>.</summary>
     public required Length Length { get; init; }
 

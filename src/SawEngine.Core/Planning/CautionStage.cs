@@ -20,7 +20,7 @@ internal sealed class CautionStage(PlanProblem problem)
     private HashSet<Caution> CautionsOf(JobDraft job, string sawId)
     {
         var saw = problem.Saws.First(planSaw => planSaw.Saw.SawId == sawId).Saw;
-        var (section, grade) = (job.Nest.Group.Section, job.Nest.Group.Grade);
+        var (section, grade) = (job.Nest.Group.Section, job.Grade);
         var works = job.OnSaw[sawId];
         var bars = works.Select(bar => bar.Layout).ToList();
         var bundles = works.SelectMany(bar => bar.Bundles.Select(bundle => (bar.Layout.Stock, bundle.Bundle))).Where(bundle => !bundle.Bundle.IsSingle)

@@ -1,10 +1,11 @@
 using SawEngine.Core.Nesting;
+using SawEngine.Core.Orders;
 
 namespace SawEngine.Core.Planning;
 
 /// <summary>Lines of a cutting group together with the saws that can cut every one of them.</summary>
 /// <param name="Group">The lines.</param>
-/// <param name="Settings">The saws, by id; none where no saw can cut the lines.</param>
+/// <param name="Settings">The saws, by id, and on each the grades of bars that it can cut; none where no saw can cut the lines.</param>
 /// <param name="Unplaced">Lines that no saw can cut.</param>
 internal sealed record FittedGroup(CuttingGroup Group, IReadOnlyList<SawSetting> Settings, IReadOnlyList<UnplacedPieces> Unplaced)
 {
@@ -26,28 +27,29 @@ internal sealed record FittedGroup(CuttingGroup Group, IReadOnlyList<SawSetting>
         (setting.Saw.Times.LoadSecondsPerBar + setting.Saw.Times.RemainderSecondsPerBar) / 3600m * (setting.Saw.MachineCostPerHour.Amount + rates.LaborCostPerHour.Amount))));
 
     /// <summary>
-    /// One group where the saws that can cut its lines have one in common, else one for each set of saws. Lines that have to lie another way
+    /// One group where of the settings that cut all that may be cut from bars of their grade each line has one, else one for each set of settings. Lines that have to lie another way
     /// (a miter in another plane, or beyond the swivel to this side) make groups of their own.
     /// </summary>
     public static IReadOnlyList<FittedGroup> Of(PlanProblem problem, CuttingGroup group)
     {
-        var answers = problem.Saws.Select(planSaw => SawSetting.Of(group, planSaw.Saw, problem.Trim)).ToList();
-        var settings = answers.Select(answer => answer.Setting).OfType<SawSetting>().ToList();
-        var able = group.Lines.ToDictionary(line => line.Ref, line => settings.Where(setting => setting.Refusal(line) is null).ToList());
+        var answers = problem.Saws.SelectMany(planSaw => group.Grades.Select(grade => (Grade: grade, Answer: SawSetting.Of(group, grade, planSaw.Saw, problem.Trim)))).ToList();
+        var settings = answers.Select(one => one.Answer.Setting).OfType<SawSetting>().ToList();
+        var able = group.Lines.ToDictionary(line => line.Ref, line => settings.Where(setting => setting.Cuts(line)).ToList());
         var placeable = group.Lines.Where(line => able[line.Ref].Count > 0).ToList();
         var others = group.Lines.Where(line => able[line.Ref].Count == 0).ToList();
         if (placeable.Count == 0)
-        {
-            var refusals = answers.Select(answer => answer.Refusal).OfType<string>().ToList();
-            return [new(group, [], others.Select(line => new UnplacedPieces(line.Ref, line.Quantity, Nearest(refusals.Concat(settings.Select(setting => setting.Refusal(line)!))))).ToList())];
-        }
-        var groups = settings.Any(setting => placeable.All(line => able[line.Ref].Contains(setting)))
-            ? [new(group with { Lines = placeable }, settings.Where(setting => placeable.All(line => able[line.Ref].Contains(setting))).ToList(), [])]
-            : placeable.GroupBy(line => string.Join('\n', able[line.Ref].Select(setting => setting.Saw.SawId)), StringComparer.Ordinal)
+            return [new(group, [], others.Select(line => new UnplacedPieces(line.Ref, line.Quantity, Nearest(RefusalsOf(line)))).ToList())];
+        var common = settings.Where(setting => placeable.All(line => !CuttingGroup.IsServedBy(line, setting.Grade) || able[line.Ref].Contains(setting))).ToList();
+        var groups = placeable.All(line => able[line.Ref].Any(common.Contains))
+            ? [new(group.For(placeable), common, [])]
+            : placeable.GroupBy(line => string.Join('\n', able[line.Ref].Select(setting => setting.Key)), StringComparer.Ordinal)
                 .OrderBy(lines => lines.Key, StringComparer.Ordinal)
-                .Select(lines => new FittedGroup(group with { Lines = lines.ToList() }, able[lines.First().Ref], []))
+                .Select(lines => new FittedGroup(group.For(lines.ToList()), able[lines.First().Ref], []))
                 .ToList();
-        return others.Count == 0 ? groups : [.. groups, .. Of(problem, group with { Lines = others })];
+        return others.Count == 0 ? groups : [.. groups, .. Of(problem, group.For(others))];
+
+        IEnumerable<string> RefusalsOf(OrderLine line) =>
+            answers.Where(one => CuttingGroup.IsServedBy(line, one.Grade)).Select(one => one.Answer.Refusal ?? one.Answer.Setting!.Refusal(line)!);
     }
 
     private static string Nearest(IEnumerable<string> refusals) =>

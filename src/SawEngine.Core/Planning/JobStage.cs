@@ -4,7 +4,7 @@ using SawEngine.Core.Orders;
 namespace SawEngine.Core.Planning;
 
 /// <summary>
-/// Makes cutting jobs of the nests: bars with the same earliest promise and the same release are cut together, in jobs of at most about half a shift on the
+/// Makes cutting jobs of the nests: bars of one grade with the same earliest promise and the same release are cut together, in jobs of at most about half a shift on the
 /// saw that is quickest, so that several saws can share the work.
 /// </summary>
 internal sealed class JobStage(PlanProblem problem)
@@ -25,8 +25,11 @@ internal sealed class JobStage(PlanProblem problem)
         {
             var bars = nest.Layouts.Select(layout => Prepare(nest, layout)).ToList();
             refusedLayouts.AddRange(bars.Where(bar => bar.OnSaw.Count == 0).Select(bar => bar.Layout));
-            foreach (var bucket in bars.Where(bar => bar.OnSaw.Count > 0).GroupBy(bar => (bar.Due, bar.Release)).OrderBy(bucket => bucket.Key))
+            foreach (var bucket in bars.Where(bar => bar.OnSaw.Count > 0).GroupBy(bar => (bar.Due, bar.Release, Grade: bar.Layout.Stock.Grade!.Designation))
+                .OrderBy(bucket => (bucket.Key.Due, bucket.Key.Release)).ThenBy(bucket => bucket.Key.Grade, StringComparer.Ordinal))
+            {
                 AddJobs(nest, bucket.Key.Release, bucket);
+            }
         }
         refused = refusedLayouts;
         return jobs;
@@ -35,7 +38,7 @@ internal sealed class JobStage(PlanProblem problem)
     private PreparedBar Prepare(GroupNest nest, BarLayout layout)
     {
         var pieces = layout.Cuts.Select(cut => new PlacedPiece(lines[cut.Piece], cut.Turn)).ToList();
-        var laid = nest.SawClass!.Settings.Select(setting => setting.Laid(layout, pieces, problem)).OfType<LaidBar>()
+        var laid = nest.SawClass!.Settings.Where(setting => setting.Grade.Equals(layout.Stock.Grade)).Select(setting => setting.Laid(layout, pieces, problem)).OfType<LaidBar>()
             .ToDictionary(onSaw => onSaw.Setting.Saw.SawId, StringComparer.Ordinal);
         var served = layout.Cuts.Select(cut => orders[cut.Piece.OrderId]).ToList();
         return new(layout, laid, served.Min(order => order.Due) is { } due ? SecondsFromStart(due) : long.MaxValue, ReleaseOf(layout, served));

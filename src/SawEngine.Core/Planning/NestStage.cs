@@ -35,11 +35,11 @@ internal sealed class NestStage(PlanProblem problem, INester nester, KnownNests 
         if (fitted.Settings.Count == 0)
             return new(fitted.Group, null, [], fitted.Unplaced, 0, 0);
         var handling = problem.StockIsCosted ? fitted.HandlingMicrosPerBar(problem.Rates) : 0;
-        var best = Best(Candidates(fitted, widest).Select(sawClass => Nest(fitted.Group, sawClass, handling)).ToList());
+        var best = Best(Candidates(fitted, widest).Select(sawClass => Nest(fitted, sawClass, handling)).ToList());
         foreach (var layout in best.Layouts)
             stockLeft[layout.Stock.StockId] -= layout.Repeat;
-        var material = MaterialOf(fitted.Group);
-        remnants[material] = remnants.GetValueOrDefault(material) + (int)RemnantLimit.NewRemnants(best.Layouts);
+        foreach (var ofGrade in best.Layouts.GroupBy(layout => (fitted.Group.Section.Designation, layout.Stock.Grade!.Designation)))
+            remnants[ofGrade.Key] = remnants.GetValueOrDefault(ofGrade.Key) + (int)RemnantLimit.NewRemnants(ofGrade);
         return best with
         {
             HandlingMicrosPerBar = handling,
@@ -58,34 +58,37 @@ internal sealed class NestStage(PlanProblem problem, INester nester, KnownNests 
         return fullest.First(candidate => candidate.ValueMicros <= cheapest + WidestClassMayCostMore * Math.Abs(cheapest));
     }
 
-    private GroupNest Nest(CuttingGroup group, SawClass sawClass, long handling)
+    private GroupNest Nest(FittedGroup fitted, SawClass sawClass, long handling)
     {
-        var fitting = problem.Stock.Where(item => Equals(item.Section, group.Section) && Equals(item.Grade, group.Grade)).ToList();
-        var nestProblem = ProblemOf(group, sawClass, fitting.Select(WhatIsLeft).OfType<StockItem>().Select(item => item with { PullCostMicros = item.PullCostMicros + handling }).ToList());
-        return known.Of(nestProblem, string.Join('\n', sawClass.Settings.Select(setting => setting.Saw.SawId)), () => Nest(group, sawClass, fitting, nestProblem));
+        var nestProblem = ProblemOf(fitted.Group, sawClass, handling);
+        return known.Of(nestProblem, sawClass.Key, () => Nest(fitted, sawClass, handling, nestProblem));
     }
 
-    private GroupNest Nest(CuttingGroup group, SawClass sawClass, List<StockItem> fitting, NestProblem nestProblem)
+    private GroupNest Nest(FittedGroup fitted, SawClass sawClass, long handling, NestProblem nestProblem)
     {
+        var group = fitted.Group;
         var nest = nester.Solve(nestProblem, problem.Effort, cancellation);
         if (NestVerifier.Verify(nestProblem, nest).Count > 0)
             return new(group, sawClass, [], Withheld(group), 0, 0);
-        var gone = fitting.Where(item => stockLeft[item.StockId] == 0).ToList();
+        var gone = StockFor(group, sawClass).Where(item => stockLeft[item.StockId] == 0).ToList();
         var unplaced = nest.Unplaced.Select(pieces => !pieces.IsAccepted && WouldHaveGiven(gone, pieces.Piece, nestProblem) ? pieces with { Reason = UnplacedReason.StockUsedUp } : pieces).ToList();
-        return new(group, sawClass, nest.Layouts, unplaced, nest.ValueMicros, BoundOver(sawClass, nestProblem, nest), nest.StoppedBy);
+        return new(group, sawClass, nest.Layouts, unplaced, nest.ValueMicros, BoundOver(fitted, sawClass, handling, nest), nest.StoppedBy);
     }
 
-    private NestProblem ProblemOf(CuttingGroup group, SawClass sawClass, IReadOnlyList<StockItem> stock) => new()
+    private NestProblem ProblemOf(CuttingGroup group, SawClass sawClass, long handling) => new()
     {
         Lines = group.Lines,
-        Stock = stock,
+        Stock = StockFor(group, sawClass).Select(WhatIsLeft).OfType<StockItem>().Select(item => item with { PullCostMicros = item.PullCostMicros + handling }).ToList(),
         Rules = sawClass.Envelope,
-        Remnants = problem.Remnants is { MostNew: { } most } rules ? rules with { MostNew = most - remnants.GetValueOrDefault(MaterialOf(group)) } : problem.Remnants,
+        Remnants = problem.Remnants is { MostNew: { } most } rules ? rules with { MostNew = most - RemnantsLeft(group, sawClass) } : problem.Remnants,
         ScrapValueMicrosPerKilogram = problem.ScrapValueMicrosPerKilogram,
         Due = due,
     };
 
-    private static (string Section, string Grade) MaterialOf(CuttingGroup group) => (group.Section.Designation, group.Grade.Designation);
+    private IEnumerable<StockItem> StockFor(CuttingGroup group, SawClass sawClass) => problem.Stock.Where(item => Equals(item.Section, group.Section) && sawClass.CutsGrade(item.Grade));
+
+    /// <summary>Remnants that the groups before left, of the grade of which they left most.</summary>
+    private int RemnantsLeft(CuttingGroup group, SawClass sawClass) => sawClass.Settings.Max(setting => remnants.GetValueOrDefault((group.Section.Designation, setting.Grade.Designation)));
 
     private StockItem? WhatIsLeft(StockItem item) =>
         stockLeft[item.StockId] switch
@@ -108,17 +111,21 @@ internal sealed class NestStage(PlanProblem problem, INester nester, KnownNests 
     private static List<UnplacedPieces> Withheld(CuttingGroup group) =>
         group.Lines.Select(line => new UnplacedPieces(line.Ref, line.Quantity, UnplacedReason.NotVerified)).ToList();
 
-    /// <summary>The nest's bound holds for the envelope. Where the saws differ, the same pieces are bounded again under the least that any of them asks.</summary>
-    private long BoundOver(SawClass sawClass, NestProblem nestProblem, Nest nest)
+    /// <summary>
+    /// The nest's bound holds for the envelope. Where the saws differ, or cut bars of more grades than the nest was made from, the same pieces are bounded again under the least
+    /// that any of them asks.
+    /// </summary>
+    private long BoundOver(FittedGroup fitted, SawClass sawClass, long handling, Nest nest)
     {
-        if (sawClass.IsUniform || nest.Layouts.Count == 0)
+        var whole = new SawClass(fitted.Settings.Where(setting => sawClass.Settings.Any(member => member.Saw.SawId == setting.Saw.SawId)).ToList());
+        if ((whole.Settings.Count == sawClass.Settings.Count && whole.IsUniform) || nest.Layouts.Count == 0)
             return nest.BoundMicros;
         var placed = nest.Layouts.SelectMany(layout => layout.Cuts.Select(cut => (cut.Piece, layout.Repeat)))
             .GroupBy(cut => cut.Piece).ToDictionary(cuts => cuts.Key, cuts => cuts.Sum(cut => cut.Repeat));
-        var relaxed = nestProblem with
+        var relaxed = ProblemOf(fitted.Group, whole, handling) with
         {
-            Lines = nestProblem.Lines.Where(line => placed.ContainsKey(line.Ref)).Select(line => line with { Quantity = placed[line.Ref], Under = 0, Over = 0 }).ToList(),
-            Rules = sawClass.Relaxation,
+            Lines = fitted.Group.Lines.Where(line => placed.ContainsKey(line.Ref)).Select(line => line with { Quantity = placed[line.Ref], Under = 0, Over = 0 }).ToList(),
+            Rules = whole.Relaxation,
         };
         return Math.Min(nester.Bound(relaxed, problem.Effort, cancellation), nest.BoundMicros);
     }

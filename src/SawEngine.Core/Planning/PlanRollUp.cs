@@ -68,7 +68,7 @@ internal sealed class PlanRollUp(
             Scheduled = onSaw,
             Section = setting.Group.Section.Designation,
             Lay = setting.Lay,
-            Grade = setting.Group.Grade.Designation,
+            Grade = setting.Grade.Designation,
             BladeId = setting.Blade.BladeId,
             Bundle = largest,
             Square = setting.CuttingOf(EndCut.Square, largest) ?? setting.CuttingOf(EndCut.Square),
@@ -80,7 +80,7 @@ internal sealed class PlanRollUp(
     }
 
     private static SawSetting SettingOf(JobDraft job, ScheduledJob onSaw) =>
-        job.Nest.SawClass!.Settings.First(setting => string.Equals(setting.Saw.SawId, onSaw.SawId, StringComparison.Ordinal));
+        job.Settings.First(setting => string.Equals(setting.Saw.SawId, onSaw.SawId, StringComparison.Ordinal));
 
     private List<PlannedOrder> OrdersOf(IReadOnlyList<PlannedLayout> layouts)
     {
@@ -131,7 +131,8 @@ internal sealed class PlanRollUp(
             return new PlannedNest
             {
                 Section = nest.Group.Section.Designation,
-                Grade = nest.Group.Grade.Designation,
+                Grade = GradesOf(nest.Group)[0],
+                JoinedGrades = GradesOf(nest.Group)[1..],
                 LayoutIds = own.Select(layout => layout.LayoutId).ToList(),
                 Status = own.Count == 0 ? NestStatus.Infeasible
                     : nest.Unplaced.Any(pieces => !pieces.IsAccepted) ? NestStatus.Partial
@@ -143,6 +144,13 @@ internal sealed class PlanRollUp(
                 StoppedBy = nest.StoppedBy == StoppedBy.Proof && value > nest.BoundMicros ? StoppedBy.Effort : nest.StoppedBy,
             };
         }).ToList();
+    }
+
+    /// <summary>The first of the grades ordered, then the others that are ordered or of which bars may serve, ordinal.</summary>
+    private static List<string> GradesOf(CuttingGroup group)
+    {
+        var first = group.Lines.Select(line => line.Grade!.Designation).Min(StringComparer.Ordinal)!;
+        return [first, .. group.Grades.Concat(group.Lines.Select(line => line.Grade!)).Select(grade => grade.Designation).Where(grade => grade != first).Distinct().Order(StringComparer.Ordinal)];
     }
 
     private List<UnplacedPieces> UnplacedOf()

@@ -18,6 +18,9 @@ public static class PlanRule
     /// <summary>A job's blade is one of its saw's.</summary>
     public const string BladeNotOnSaw = "blade_not_on_saw";
 
+    /// <summary>The bars of a job are of its section and grade, for which it has its cutting data.</summary>
+    public const string JobMaterial = "job_material_wrong";
+
     /// <summary>All layouts together use no more of a stock item than there is.</summary>
     public const string StockOverused = "stock_overused";
 

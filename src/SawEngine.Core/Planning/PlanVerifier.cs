@@ -82,6 +82,8 @@ public static class PlanVerifier
             }
             if (!layout.SawIds.Contains(job.Scheduled.SawId, StringComparer.Ordinal))
                 violations.Add(new(PlanRule.SawNotAllowed, $"{layout.LayoutId} is not valid for {job.Scheduled.SawId}."));
+            if (layout.Layout.Stock.Section?.Designation != job.Section || layout.Layout.Stock.Grade?.Designation != job.Grade)
+                violations.Add(new(PlanRule.JobMaterial, $"{layout.LayoutId} is of {layout.Layout.Stock.Grade?.Designation}, {job.Scheduled.JobId} of {job.Grade}."));
             violations.AddRange(LayoutViolations(problem, layout, job, lines, stock));
         }
     }

@@ -2,14 +2,17 @@ using SawEngine.Core.Nesting;
 
 namespace SawEngine.Core.Planning;
 
-/// <summary>The nest of one section and grade.</summary>
+/// <summary>The nest of one section and grade, or of the grades that substitutes join.</summary>
 public sealed record PlannedNest
 {
     /// <summary>Designation of the section.</summary>
     public required string Section { get; init; }
 
-    /// <summary>Designation of the grade.</summary>
+    /// <summary>Designation of the grade ordered, of several the first.</summary>
     public required string Grade { get; init; }
+
+    /// <summary>Designations of the other grades that its lines are ordered in or may be cut from, ordinal.</summary>
+    public IReadOnlyList<string> JoinedGrades { get; init; } = [];
 
     /// <summary>Its layouts, by id.</summary>
     public required IReadOnlyList<string> LayoutIds { get; init; }

@@ -9,7 +9,7 @@ public sealed class Planner(INester nester, IScheduler scheduler)
     /// <summary>The plan. What cannot be planned is in it with its reason; a plan that the verifiers refuse is withheld as a whole.</summary>
     public Plan Plan(PlanProblem problem, CancellationToken cancellation)
     {
-        var groups = CuttingGroup.Of(problem.Orders.SelectMany(order => order.Lines)).SelectMany(group => FittedGroup.Of(problem, group)).ToList();
+        var groups = CuttingGroup.Of(problem.Orders.SelectMany(order => order.Lines), problem.Stock).SelectMany(group => FittedGroup.Of(problem, group)).ToList();
         var known = new KnownNests();
         var best = Draft(new Dictionary<int, NestVariant>());
         // Where stock has no cost, material cannot be weighed against lateness.
@@ -29,7 +29,7 @@ public sealed class Planner(INester nester, IScheduler scheduler)
     private static Plan Withheld(PlanProblem problem, IReadOnlyList<Violation> violations)
     {
         var unplaced = problem.Orders.SelectMany(order => order.Lines)
-            .Select(line => new GroupNest(new(line.Section!, line.Grade!, [line]), null, [], [new(line.Ref, line.Quantity, UnplacedReason.NotVerified)], 0, 0))
+            .Select(line => new GroupNest(new(line.Section!, [line.Grade!], [line]), null, [], [new(line.Ref, line.Quantity, UnplacedReason.NotVerified)], 0, 0))
             .ToList();
         var plan = new PlanRollUp(problem, unplaced, [], [], Schedule.Nothing).Plan();
         return plan with

@@ -1,10 +1,11 @@
+using SawEngine.Core.Grades;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Quantities;
 
 namespace SawEngine.Core.Planning;
 
 /// <summary>Saws for which a group is nested together.</summary>
-/// <param name="Settings">How the group lies and is cut on each of them, by saw id.</param>
+/// <param name="Settings">How bars of each grade lie and are cut on each of them, by saw id and grade.</param>
 internal sealed record SawClass(IReadOnlyList<SawSetting> Settings)
 {
     /// <summary>Rules under which a layout suits every saw of the class: the largest kerf, tail and slice, the smallest load.</summary>
@@ -12,6 +13,12 @@ internal sealed record SawClass(IReadOnlyList<SawSetting> Settings)
 
     /// <summary>Rules that allow whatever suits one saw of the class: a bound under these holds for every choice of saw.</summary>
     public CutRules Relaxation => Combine(Length.Min, Enumerable.Max);
+
+    /// <summary>Names the saws and grades.</summary>
+    public string Key => string.Join('\n', Settings.Select(setting => setting.Key));
+
+    /// <summary>Whether bars of a grade are cut on any of the saws.</summary>
+    public bool CutsGrade(Grade? grade) => Settings.Any(setting => setting.Grade.Equals(grade));
 
     /// <summary>Whether all saws of the class lay a bar alike and carry the same bars.</summary>
     public bool IsUniform => AsksNoMore(Envelope, Relaxation);
@@ -23,7 +30,7 @@ internal sealed record SawClass(IReadOnlyList<SawSetting> Settings)
         settings.Select(setting => settings.Where(other => AsksNoMore(other.Rules, setting.Rules)).ToList())
             .Append(settings.ToList())
             .Select(members => new SawClass(members))
-            .GroupBy(candidate => string.Join('\n', candidate.Settings.Select(setting => setting.Saw.SawId)), StringComparer.Ordinal)
+            .GroupBy(candidate => candidate.Key, StringComparer.Ordinal)
             .Select(same => same.First())
             .OrderByDescending(candidate => candidate.Settings.Count).ThenBy(candidate => candidate.Settings[0].Saw.SawId, StringComparer.Ordinal)
             .ToList();

@@ -1,4 +1,5 @@
 using SawEngine.Core.CuttingData;
+using SawEngine.Core.Grades;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
@@ -8,7 +9,7 @@ using SawEngine.Core.Times;
 
 namespace SawEngine.Core.Planning;
 
-/// <summary>How a cutting group lies in the vise of one saw, with which blade and under which rules it is cut.</summary>
+/// <summary>How bars of one grade for a cutting group lie in the vise of one saw, with which blade and under which rules they are cut.</summary>
 internal sealed class SawSetting
 {
     private const int AllowedTeeth = 1;
@@ -18,10 +19,11 @@ internal sealed class SawSetting
     private readonly int teethRank;
     private readonly Dictionary<(EndCut Face, CutBundle Bundle), CutData?> together = [];
 
-    private SawSetting(Saw saw, CuttingGroup group, BladeChoice choice, IReadOnlyList<EndCut> faces, IEnumerable<OrderLine> lines, CutRules rules)
+    private SawSetting(Saw saw, CuttingGroup group, Grade grade, BladeChoice choice, IReadOnlyList<EndCut> faces, IEnumerable<OrderLine> lines, CutRules rules)
     {
         Saw = saw;
         Group = group;
+        Grade = grade;
         Blade = choice.Blade;
         Lay = choice.Lay;
         teethRank = choice.TeethRank;
@@ -34,6 +36,12 @@ internal sealed class SawSetting
 
     public CuttingGroup Group { get; }
 
+    /// <summary>Grade of the bars.</summary>
+    public Grade Grade { get; }
+
+    /// <summary>Names the saw and the grade.</summary>
+    public string Key => $"{Saw.SawId}\t{Grade.Designation}";
+
     public Blade Blade { get; }
 
     public Lay Lay { get; }
@@ -42,22 +50,26 @@ internal sealed class SawSetting
     public CutRules Rules { get; }
 
     /// <summary>
-    /// The setting that can cut most lines of the group, of these the one with the better teeth, then the quickest; null with the reason where the saw can cut none.
+    /// The setting that can cut most of the lines that bars of the grade may serve, of these the one with the better teeth, then the quickest; null with the reason where the saw can cut none.
     /// </summary>
-    public static (SawSetting? Setting, string? Refusal) Of(CuttingGroup group, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim)
+    public static (SawSetting? Setting, string? Refusal) Of(CuttingGroup group, Grade grade, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim)
     {
-        var lays = BladeChoice.LaysFor(group.Section, FacesOf(group.Lines)).ToList();
-        var byLay = lays.Select(lay => (Lay: lay, Lines: group.Lines.Where(line => Obstacle(saw, group, lay, line) is null).ToList())).ToList();
+        var served = group.Lines.Where(line => CuttingGroup.IsServedBy(line, grade)).ToList();
+        var lays = BladeChoice.LaysFor(group.Section, FacesOf(served)).ToList();
+        var byLay = lays.Select(lay => (Lay: lay, Lines: served.Where(line => Obstacle(saw, group, lay, line) is null).ToList())).ToList();
         var most = byLay.Max(candidate => candidate.Lines.Count);
         if (most == 0)
-            return (null, Nearest(lays.SelectMany(lay => group.Lines.Select(line => Obstacle(saw, group, lay, line)!))));
-        var settings = byLay.Where(candidate => candidate.Lines.Count == most).Select(candidate => Of(group, saw, trim, candidate.Lay, candidate.Lines)).ToList();
+            return (null, Nearest(lays.SelectMany(lay => served.Select(line => Obstacle(saw, group, lay, line)!))));
+        var settings = byLay.Where(candidate => candidate.Lines.Count == most).Select(candidate => Of(group, grade, saw, trim, candidate.Lay, candidate.Lines)).ToList();
         return settings.OfType<SawSetting>().MinBy(setting => (setting.teethRank, setting.cutting[EndCut.Square].CutSeconds)) is { } best
             ? (best, null)
             : (null, UnplacedReason.NoBladeCuts);
     }
 
-    /// <summary>Why the saw does not cut a line of the group; null where it does.</summary>
+    /// <summary>Whether bars of the grade may serve a line, and the saw cuts it.</summary>
+    public bool Cuts(OrderLine line) => CuttingGroup.IsServedBy(line, Grade) && Refusal(line) is null;
+
+    /// <summary>Why the saw does not cut a line of the group from bars of the grade; null where it does.</summary>
     public string? Refusal(OrderLine line)
     {
         if (!holds.Contains(line.Ref))
@@ -139,7 +151,7 @@ internal sealed class SawSetting
     {
         var lies = Lay.Of(Group.Section);
         var teeth = RankedBlade.Of(Blade, CutProfile.Of(lies, EndCut.Square, bundle, CuttingParameters.Default), CuttingParameters.Default).Rank.Class;
-        var data = teeth > Math.Max(teethRank, AllowedTeeth) ? null : CuttingDataCalculator.For(lies, Group.Grade, Saw, Blade, Lay.Of(face), bundle).Data;
+        var data = teeth > Math.Max(teethRank, AllowedTeeth) ? null : CuttingDataCalculator.For(lies, Grade, Saw, Blade, Lay.Of(face), bundle).Data;
         return data?.CutsPerBlade == 0 ? null : data;
     }
 
@@ -152,11 +164,11 @@ internal sealed class SawSetting
 
     private Angle SwivelOf(EndCut face) => Lay.Of(face).WidthAngle;
 
-    private static SawSetting? Of(CuttingGroup group, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim, Lay lay, List<OrderLine> lines)
+    private static SawSetting? Of(CuttingGroup group, Grade grade, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim, Lay lay, List<OrderLine> lines)
     {
         var faces = FacesOf(lines);
-        var choice = LayChoice.Choose(lay, group.Section, group.Grade, saw, faces, CutBundle.Single, CuttingParameters.Default).Choice;
-        return choice is null ? null : new(saw, group, choice, faces, lines, RulesOf(saw, choice.Blade, trim));
+        var choice = LayChoice.Choose(lay, group.Section, grade, saw, faces, CutBundle.Single, CuttingParameters.Default).Choice;
+        return choice is null ? null : new(saw, group, grade, choice, faces, lines, RulesOf(saw, choice.Blade, trim));
     }
 
     private static CutRules RulesOf(Saw saw, Blade blade, IReadOnlyDictionary<EndCondition, Length> trim) => new()

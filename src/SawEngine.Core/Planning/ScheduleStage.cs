@@ -22,13 +22,13 @@ internal sealed class ScheduleStage(PlanProblem problem, IScheduler scheduler, C
     {
         JobId = job.JobId,
         Release = job.Release,
-        Options = job.Nest.SawClass!.Settings.Where(setting => job.OnSaw.ContainsKey(setting.Saw.SawId)).Select(setting => OptionOf(job, setting)).ToList(),
+        Options = job.Settings.Select(setting => OptionOf(job, setting)).ToList(),
     };
 
     private JobOption OptionOf(JobDraft job, SawSetting setting) => new()
     {
         SawId = setting.Saw.SawId,
-        SetUp = new(setting.Group.Section.Designation, setting.Group.Grade.Group, setting.Blade.BladeId),
+        SetUp = new(setting.Group.Section.Designation, setting.Grade.Group, setting.Blade.BladeId),
         Steps = StepsOf(job.OnSaw[setting.Saw.SawId]),
         CostMicrosPerSecond = JobOption.MicrosPerSecond(setting.Saw.MachineCostPerHour + problem.Rates.LaborCostPerHour),
     };

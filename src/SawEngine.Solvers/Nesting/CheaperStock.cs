@@ -1,6 +1,6 @@
 namespace SawEngine.Solvers.Nesting;
 
-/// <summary>Moves finished layouts to stock that takes them at less cost, the dearest bars first; where canceled, the others stay.</summary>
+/// <summary>Moves finished layouts to stock that takes them at less cost, or at the same with fewer pieces from a substitute, the dearest bars first; where canceled, the others stay.</summary>
 internal static class CheaperStock
 {
     public static List<OpenBar> Move(NestModel model, IReadOnlyList<OpenBar> bars, SearchMeter meter)
@@ -25,14 +25,16 @@ internal static class CheaperStock
         var runs = PieceRun.InOrder(bar.Last);
         while (bar.Bars > 0)
         {
-            var best = (Bar: bar, Cost: bar.NetCost(model));
+            var best = (Bar: bar, Cost: bar.NetCost(model), Substituted: Substituted(model, runs, bar.Stock));
             foreach (var (stock, least) in byCost)
             {
-                if (least >= best.Cost)
+                if (least > best.Cost || (least == best.Cost && best.Substituted == 0))
                     break;
-                if (left[stock] == 0 || stock == bar.Stock || Relaid(model, bar, runs, stock) is not { } relaid || relaid.NetCost(model) >= best.Cost)
+                if (left[stock] == 0 || stock == bar.Stock || Relaid(model, bar, runs, stock) is not { } relaid)
                     continue;
-                best = (relaid, relaid.NetCost(model));
+                var (cost, substituted) = (relaid.NetCost(model), Substituted(model, runs, stock));
+                if (cost < best.Cost || (cost == best.Cost && substituted < best.Substituted))
+                    best = (relaid, cost, substituted);
             }
             var count = best.Bar.Stock == bar.Stock ? bar.Bars : Math.Min(bar.Bars, left[best.Bar.Stock]);
             moved.Add(best.Bar with { Bars = count });
@@ -41,6 +43,8 @@ internal static class CheaperStock
             bar = bar with { Bars = bar.Bars - count };
         }
     }
+
+    private static int Substituted(NestModel model, List<PieceRun> runs, int stock) => runs.Where(run => model.IsSubstitute(stock, model.Types[run.Type])).Sum(run => run.Count);
 
     private static OpenBar? Relaid(NestModel model, OpenBar bar, List<PieceRun> runs, int stock)
     {

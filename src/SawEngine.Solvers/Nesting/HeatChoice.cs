@@ -63,7 +63,7 @@ internal sealed class HeatChoice(NestProblem problem)
     /// <summary>The heats that may serve a line, ordinal, each with its stock from the least cost per length up.</summary>
     private List<(string Heat, List<int> Stock)> HeatsFor(OrderLine line)
     {
-        var key = (line.Section, line.Grade, line.Certificate, _access.Of(line));
+        var key = (line.Section, line.Grade, line.Substitutes, line.Certificate, _access.Of(line));
         if (!_heats.TryGetValue(key, out var heats))
         {
             heats = [.. _byHeat

@@ -21,6 +21,7 @@ internal sealed class NestModel
 
     private readonly List<Face> _faces = [Face.Square];
     private readonly List<bool[]> _serves = [];
+    private readonly List<bool[]> _substitutes = [];
     private readonly string?[] _plants;
     private readonly NestProblem _problem;
     private readonly CutRules _rules;
@@ -46,7 +47,10 @@ internal sealed class NestModel
         Stock = [.. stock];
         _plants = [.. needs.Select(need => need.Line.Plant)];
         foreach (var need in needs)
+        {
             _serves.Add([.. classes.Select(need.IsServedBy)]);
+            _substitutes.Add([.. classes.Select(item => StockMatch.IsSubstitute(need.Line, item))]);
+        }
         _facesOnBar = [.. _faces.Select(face => FaceOnBar.Of(face.Cut, face.Section, _rules))];
         _faceLeads = [.. _faces.Select(face => LayoutPositions.LeadOf(face.Cut, _rules).Nanometers)];
         _heldBehind = [.. _faces.Select(face => LayoutPositions.HeldBehind(face.Cut, _rules).Nanometers)];
@@ -59,7 +63,7 @@ internal sealed class NestModel
 
     private NestModel(NestModel model, PieceType[] types)
     {
-        (_faces, _serves, _rules, _cost, _gaps, _tabledFaces, _ends, _faceLeads, _heldBehind, _facesOnBar) = (model._faces, model._serves, model._rules, model._cost, model._gaps, model._tabledFaces, model._ends, model._faceLeads, model._heldBehind, model._facesOnBar);
+        (_faces, _serves, _substitutes, _rules, _cost, _gaps, _tabledFaces, _ends, _faceLeads, _heldBehind, _facesOnBar) = (model._faces, model._serves, model._substitutes, model._rules, model._cost, model._gaps, model._tabledFaces, model._ends, model._faceLeads, model._heldBehind, model._facesOnBar);
         (_problem, _plants, IsRestricted, Stock, Types, _leastGapToLike) = (model._problem, model._plants, model.IsRestricted, model.Stock, types, model._leastGapToLike);
         Pieces = types.Sum(type => type.Demand);
     }
@@ -114,6 +118,9 @@ internal sealed class NestModel
     public NestModel For(IReadOnlyDictionary<PieceRef, int> quantities) => new(this, [.. Types.Select(type => type.For(quantities))]);
 
     public bool Serves(int stock, PieceType type) => _serves[type.Need][Stock[stock].Class];
+
+    /// <summary>Whether a stock is of another grade than ordered, which the pieces allow in its place.</summary>
+    public bool IsSubstitute(int stock, PieceType type) => _substitutes[type.Need][Stock[stock].Class];
 
     public bool NeedServed(int need, int stock) => _serves[need][Stock[stock].Class];
 
@@ -359,7 +366,7 @@ internal sealed class NestModel
     {
         var rule = need.Line.HeatRule == HeatRule.Any ? HeatRule.Any : HeatRule.Single;
         var heat = need.Line.HeatRule == HeatRule.Named ? need.Line.Heat : need.ChosenHeat;
-        return (need.Line.Section, need.Line.Grade, need.Line.Certificate, rule, heat, access.Of(need.Line));
+        return (need.Line.Section, need.Line.Grade, need.Line.Substitutes, need.Line.Certificate, rule, heat, access.Of(need.Line));
     }
 
     private (List<BarStock> Stock, List<StockItem> Classes) Classify(NestProblem problem, List<PieceNeed> needs)

@@ -14,7 +14,7 @@ internal sealed class UnplacedReasons(NestProblem problem, IReadOnlyList<BarLayo
 
     public string Of(OrderLine line)
     {
-        var key = (line.Section, line.Grade, line.Certificate, line.HeatRule, line.Heat, _access.Of(line));
+        var key = (line.Section, line.Grade, line.Substitutes, line.Certificate, line.HeatRule, line.Heat, _access.Of(line));
         if (!_offers.TryGetValue(key, out var offer))
             _offers.Add(key, offer = Offer(line));
         if (offer.Reason is UnplacedReason.NoStock)

@@ -8,8 +8,25 @@ internal static class RandomNest
 {
     private const decimal Grid = 0.000005m;
 
+    private static readonly string[] Grades = ["A36", "A992", "A572 Gr 50"];
+
     /// <summary>With costs all that can cost something does.</summary>
-    public static JsonObject Of(Random random, bool isCosted) => new()
+    public static JsonObject Of(Random random, bool isCosted)
+    {
+        var nest = OfOneGrade(random, isCosted);
+        return random.Next(3) == 0 ? OfGrades(nest, random) : nest;
+    }
+
+    private static JsonObject OfGrades(JsonObject nest, Random random)
+    {
+        foreach (var stated in nest["pieces"]!.AsArray().Concat(nest["stock"]!.AsArray()))
+            stated!["grade"] = Grades[random.Next(Grades.Length)];
+        foreach (var piece in nest["pieces"]!.AsArray())
+            piece!["substitutes"] = new JsonArray([.. Grades.Where(_ => random.Next(2) == 0).Select(grade => (JsonNode)grade)]);
+        return nest;
+    }
+
+    private static JsonObject OfOneGrade(Random random, bool isCosted) => new()
     {
         ["lengthUnit"] = "in",
         ["pieces"] = new JsonArray([.. Enumerable.Range(0, random.Next(1, 9)).Select(i => Piece(random, i))]),

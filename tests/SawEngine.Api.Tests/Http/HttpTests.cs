@@ -149,12 +149,14 @@ public sealed class HttpTests(ServiceHost host)
         {
             answers.Add(name, await host.Post(nest.Path, json, 200));
             Assert.Empty(answers[name]["unplaced"]!.AsArray());
-            Assert.Empty(answers[name]["warnings"]!.AsArray());
+            Assert.All(answers[name]["warnings"]!.AsArray(), warning => Assert.Equal(("substitutes", "substitute_used"), (name, (string?)warning!["code"])));
         }
 
         Assert.Contains(answers["inchesWithRemnants"]["claims"]!.AsArray(), claim => (string?)claim!["stockId"] is "RM-17" or "RM-21");
         Assert.Contains(answers["miteredFrame"]["layouts"]!.AsArray(), layout => layout!["cuts"]!.AsArray().Any(cut => cut!["turn"] is not null));
         Assert.Contains(answers["cutBundles"]["layouts"]!.AsArray(), layout => layout!["bundle"] is not null);
+        Assert.Equal("#/pieces/0/substitutes/1", (string?)Assert.Single(answers["substitutes"]["warnings"]!.AsArray())!["pointer"]);
+        Assert.Equal(["S235JR", "S355J2"], answers["substitutes"]["layouts"]!.AsArray().Select(layout => (string?)layout!["grade"]).Distinct().Order(StringComparer.Ordinal));
         Assert.Equal(["shorter", "fewer"], answers["nearMisses"]["nearMisses"]!.AsArray().Select(miss => (string?)miss!["change"]).Order(StringComparer.Ordinal).Reverse());
     }
 

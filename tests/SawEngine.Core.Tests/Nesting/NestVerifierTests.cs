@@ -102,6 +102,11 @@ public class NestVerifierTests
         ["The value leaves out what pulling costs"] = (NestRule.Value, c => c.Stock(Bars.StockId, item => item with { PullCostMicros = 1 })),
         ["The value leaves out what cutting costs"] = (NestRule.Value, c => c with { Problem = c.Problem with { CostPerCutMicros = 1 } }),
         ["The bar is of another section"] = (NestRule.Section, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherSection)),
+        ["The bar is of another grade than the line and its substitutes"] = (NestRule.Grade, c => c.Add(Plain with { Ref = new("SO-4", "10"), Substitutes = [Steel("S275JR")] }, OtherGrade)),
+        ["Of two lines on a bar one does not allow its grade"] = (NestRule.Grade, c => c.Add(
+            [Plain with { Ref = new("SO-4", "10"), Quantity = 1, Substitutes = [OtherGrade.Grade!] }, Plain with { Ref = new("SO-4", "20"), Quantity = 1 }], OtherGrade, layout => layout, OtherGrade.EndCondition)),
+        ["A substitute is of another section"] = (NestRule.Section, c => c.Add(Plain with { Ref = new("SO-4", "10"), Substitutes = [S355] }, OtherSection)),
+        ["More remnants of one grade are left than may be, beside one of another"] = (NestRule.TooManyRemnants, c => c.OnSubstitute().Remnants(r => r with { MostNew = 1 })),
         ["The bar is of another grade"] = (NestRule.Grade, c => c.Add(Plain with { Ref = new("SO-4", "10") }, OtherGrade)),
         ["The bar is another customer's"] = (NestRule.Owner, c => c.Stock(Offcut.StockId, item => item with { Owner = "C-1" }).Line(Mitered.Ref, line => line with { Owner = "C-2" })),
         ["The bar is in another plant"] = (NestRule.Plant, c => c.Stock(Offcut.StockId, item => item with { Plant = "north" }).Line(Mitered.Ref, line => line with { Plant = "south" })),
@@ -213,6 +218,23 @@ public class NestVerifierTests
         Assert.All(good.Nest.Layouts, layout => Assert.Equal(LayoutCheck.Passes(layout, good.Problem.Rules.Kerf), CutCount.Of(layout, good.Problem.Rules.Kerf)));
         Assert.All(good.Nest.Layouts, layout => Assert.Equal(CutCount.Of(layout, good.Problem.Rules.Kerf), SawCut.Of(layout).Count));
     }
+
+    [Fact]
+    public void Substitute_that_the_line_allows_is_clean() => Assert.Empty(Verified(Good().OnSubstitute()));
+
+    [Fact]
+    public void Remnants_are_limited_by_the_grade_of_their_bars() => Assert.Empty(Verified(Good().OnSubstitute().Remnants(rules => rules with { MostNew = 2 })));
+
+    [Fact]
+    public void Lines_that_allow_different_substitutes_are_not_alike()
+    {
+        var first = Plain with { Ref = new("SO-4", "20"), Quantity = 1, Priority = 1 };
+
+        Assert.Empty(Verified(Good().OnSubstitute().Left(first)));
+        Assert.Equal([NestRule.Priority], Verified(Good().OnSubstitute().Left(first with { Substitutes = [OtherGrade.Grade!] })).Select(violation => violation.Code));
+    }
+
+    private static IReadOnlyList<Violation> Verified(Case c) => NestVerifier.Verify(c.Problem, c.Nest);
 
     [Fact]
     public void Cut_bundles_that_keep_the_rules_are_clean()
@@ -431,6 +453,12 @@ public class NestVerifierTests
             return (this with { Problem = Problem with { Rules = rules, Stock = [.. Problem.Stock, on] } })
                 .Add([ordered], on, layout => layout with { Repeat = 6, Bundle = bundle }, on.EndCondition);
         }
+
+        /// <summary>One more bar, of a substitute that the new line on it allows, with a long remnant.</summary>
+        public Case OnSubstitute() => Add(Plain with { Ref = new("SO-4", "10"), Length = Mm(750), Substitutes = [OtherGrade.Grade!] }, OtherGrade);
+
+        /// <summary>One more line like the one on a substitute, of which nothing is placed.</summary>
+        public Case Left(OrderLine line) => (this with { Problem = Problem with { Lines = [.. Problem.Lines, line with { Length = Mm(750) }] } }).Unplaced(line.Ref, 1);
 
         /// <summary>One more bar with one piece of a new line.</summary>
         public Case Add(OrderLine line, StockItem stock) => Add(line, stock, layout => layout, stock.EndCondition);

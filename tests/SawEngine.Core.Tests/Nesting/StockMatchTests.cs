@@ -50,6 +50,25 @@ public class StockMatchTests
         Assert.False(StockMatch.Serves(line, bar with { Grade = Steel("S235JR") }));
     }
 
+    [Fact]
+    public void Substitute_is_a_grade_that_the_line_allows_in_the_same_section()
+    {
+        var (beam, tube) = (Rectangle.Of("IPE 200", 100, 200, 2848), Rectangle.Of("SHS 100", 100, 100, 1900));
+        var line = Line("10", 100, 1) with { Section = beam, Grade = Steel("S235JR"), Substitutes = [Steel("S275JR"), Steel("S355J2")] };
+        var bar = Bar("B", 6000, 1) with { Section = beam, Grade = Steel("S355J2") };
+
+        Assert.True(StockMatch.Serves(line, bar));
+        Assert.True(StockMatch.IsSubstitute(line, bar));
+        Assert.True(StockMatch.Serves(line, bar with { Grade = Steel("S235JR") }));
+        Assert.False(StockMatch.IsSubstitute(line, bar with { Grade = Steel("S235JR") }));
+        Assert.False(StockMatch.Serves(line, bar with { Grade = Steel("C45") }));
+        Assert.False(StockMatch.Serves(line, bar with { Section = tube }));
+        Assert.False(StockMatch.Serves(line, bar with { Grade = null }));
+        Assert.False(StockMatch.Serves(line with { Certificate = Certificate.Type31 }, bar));
+        // What one line allows goes for that line alone, and not the other way about.
+        Assert.False(StockMatch.Serves(line with { Grade = Steel("S355J2"), Substitutes = [] }, bar with { Grade = Steel("S235JR") }));
+    }
+
     [Theory]
     [InlineData(null, null, true)]
     [InlineData(null, "C-1", true)]

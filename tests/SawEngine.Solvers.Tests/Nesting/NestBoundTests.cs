@@ -20,6 +20,7 @@ public class NestBoundTests
             Assert.Equal([], NestProperties.FaultsOfBound(nester, seed, compared).Select(fault => $"seed {seed}: {fault}"));
         // The comparison is worth something only where most problems have pieces placed and many bounds meet the least cost.
         Assert.True(compared["bound"] > 800, $"{compared["bound"]} compared");
+        Assert.True(compared["substitutes used"] > 100, $"{compared["substitutes used"]} with substitutes used");
         Assert.True(compared["bound met"] > compared["bound"] / 4, $"{compared["bound met"]} of {compared["bound"]} met");
     }
 

@@ -84,7 +84,7 @@ public class LatenessLoopTests
 
     private static Plan PlanOnce(PlanProblem problem)
     {
-        var groups = CuttingGroup.Of(problem.Orders.SelectMany(order => order.Lines)).SelectMany(group => FittedGroup.Of(problem, group)).ToList();
+        var groups = CuttingGroup.Of(problem.Orders.SelectMany(order => order.Lines), problem.Stock).SelectMany(group => FittedGroup.Of(problem, group)).ToList();
         var nests = new NestStage(problem, new ColumnNester(), new(), CancellationToken.None).Run(groups, new Dictionary<int, NestVariant>()).SelectMany(nest => nest).ToList();
         var jobs = new JobStage(problem).Run(nests, out var refused);
         return new PlanRollUp(problem, nests, jobs, refused, new ScheduleStage(problem, new DispatchScheduler(), CancellationToken.None).Run(jobs)).Plan();

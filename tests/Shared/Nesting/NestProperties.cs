@@ -36,6 +36,8 @@ internal static class NestProperties
         if (placed.Count == 0 || ExhaustiveNest.LeastCost(problem, placed, withTurns: true) is not { } least)
             yield break;
         Count(compared, "bound");
+        if (UsesSubstitutes(problem, nest))
+            Count(compared, "substitutes used");
         if (nest.BoundMicros == least)
             Count(compared, "bound met");
         // All nests know no limit of new remnants.
@@ -132,6 +134,12 @@ internal static class NestProperties
     {
         var (placed, others) = (Placed(nest), Placed(other));
         return placed.Count == others.Count && placed.All(line => others.GetValueOrDefault(line.Key) == line.Value);
+    }
+
+    private static bool UsesSubstitutes(NestProblem problem, Nest nest)
+    {
+        var lines = problem.Lines.ToDictionary(line => line.Ref);
+        return nest.Layouts.Any(layout => layout.Cuts.Any(cut => StockMatch.IsSubstitute(lines[cut.Piece], layout.Stock)));
     }
 
     private static bool IsProved(Nest nest) => nest.ValueMicros == nest.BoundMicros;

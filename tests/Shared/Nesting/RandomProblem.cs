@@ -10,7 +10,7 @@ namespace SawEngine.Tests.Nesting;
 
 /// <summary>
 /// Problems with all that nesting knows: heats, certificates, owners, plants, miters in one plane and in both, zones, remnants, trims, tails, credits, tolerances,
-/// coarse and fine grids of lengths, and stock that is too little.
+/// coarse and fine grids of lengths, substitutes, and stock that is too little.
 /// </summary>
 internal static class RandomProblem
 {
@@ -22,7 +22,7 @@ internal static class RandomProblem
     public static NestProblem Of(int seed, int mostLines, int mostQuantity, int mostStock)
     {
         var random = new Random(seed);
-        var grade = Steel("S355J2");
+        var grades = new RandomGrades(seed);
         var sections = Enumerable.Range(0, random.Next(6) == 0 ? 2 : 1).Select(_ => SectionCatalog.Standard.Find(Sections[random.Next(Sections.Length)])!).ToArray();
         var grid = (Grid)random.Next(4);
         var withMiters = random.Next(2) == 0;
@@ -31,8 +31,8 @@ internal static class RandomProblem
         var withHandling = random.Next(2) == 0;
         return new()
         {
-            Lines = [.. Enumerable.Range(0, random.Next(1, mostLines + 1)).Select(i => RandomLine(random, i, mostQuantity, withMiters, withHeats, grid) with { Section = sections[random.Next(sections.Length)], Grade = grade })],
-            Stock = [.. Enumerable.Range(0, random.Next(1, mostStock + 1)).Select(i => RandomStock(random, i, withHeats, byMoney, grid) with { Section = sections[random.Next(sections.Length)], Grade = grade, PullCostMicros = withHandling ? random.Next(0, 4) * 2_000_000L : 0 })],
+            Lines = [.. Enumerable.Range(0, random.Next(1, mostLines + 1)).Select(i => RandomLine(random, i, mostQuantity, withMiters, withHeats, grid) with { Section = sections[random.Next(sections.Length)] }).Select(grades.Of)],
+            Stock = [.. Enumerable.Range(0, random.Next(1, mostStock + 1)).Select(i => RandomStock(random, i, withHeats, byMoney, grid) with { Section = sections[random.Next(sections.Length)], PullCostMicros = withHandling ? random.Next(0, 4) * 2_000_000L : 0 }).Select(grades.Of)],
             Rules = new()
             {
                 Kerf = grid == Grid.SixtyFourths ? In(random.Next(0, 3) * 0.063m) : Mm(random.Next(0, 4)),

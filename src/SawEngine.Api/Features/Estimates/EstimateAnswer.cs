@@ -17,6 +17,7 @@ internal sealed class EstimateAnswer(EstimateRequest request, EstimateMapping ma
     public EstimateResponse Write(OperationContext context)
     {
         context.Warnings.AddRange(whole.Warnings.Select(warning => new WarningJson { Code = warning.Code, Detail = warning.Detail }).Distinct());
+        context.Warnings.AddRange(SubstituteUses.Warnings(whole.Layouts.Select(layout => layout.Layout), mapping.Materials, SubstituteUses.LinesOf(request.Order)));
         var lines = whole.Orders.Single().Lines;
         return new()
         {

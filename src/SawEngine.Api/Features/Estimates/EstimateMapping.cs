@@ -10,9 +10,10 @@ namespace SawEngine.Api.Features.Estimates;
 
 /// <summary>A request for an estimate from wire to trade; the rules have passed.</summary>
 /// <param name="Problem">The whole order for the planner: no promise, and saws that are attended all the time.</param>
+/// <param name="Materials">What the names of sections and grades stand for.</param>
 /// <param name="Defaults">What the engine filled in, by saw and member.</param>
 /// <param name="Warnings">What the caller should know about the request.</param>
-internal sealed record EstimateMapping(PlanProblem Problem, IReadOnlyList<DefaultJson> Defaults, IReadOnlyList<WarningJson> Warnings)
+internal sealed record EstimateMapping(PlanProblem Problem, Materials Materials, IReadOnlyList<DefaultJson> Defaults, IReadOnlyList<WarningJson> Warnings)
 {
     // Fifty years without a pause; only the sums of the times are used.
     private static readonly IReadOnlyList<TimeWindow> AllTheTime = [new(0, 50L * 365 * 86_400)];
@@ -36,8 +37,8 @@ internal sealed record EstimateMapping(PlanProblem Problem, IReadOnlyList<Defaul
             Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),
             Effort = request.Effort,
         };
-        var grades = request.Order.Lines.Select((line, i) => ((string?)line.Grade, $"#/order/lines/{i}/grade")).Concat(request.Stock.GradeUses());
-        return new(problem, saws.ToDefaults(scale), [.. materials.AmbiguousGrades(grades), .. request.Shop.Warnings(request.Stock.IsCosted())]);
+        var grades = request.Order.Lines.SelectMany((line, i) => line.GradeUses($"#/order/lines/{i}")).Concat(request.Stock.GradeUses());
+        return new(problem, materials, saws.ToDefaults(scale), [.. materials.AmbiguousGrades(grades), .. request.Shop.Warnings(request.Stock.IsCosted())]);
     }
 
     /// <summary>Each line on its own at each quantity.</summary>

@@ -53,7 +53,7 @@ internal sealed class EditedMaterials(NestEvaluationRequest request, NestMateria
         var (written, onBar) = (materials.AsWritten(piece), materials.AsWritten(item));
         if (ordered.Section != offered.Section)
             yield return new(place, NestRule.Section, Detail(piece, written.Section, item, onBar.Section));
-        if (ordered.Grade != offered.Grade)
+        if (ordered.Grade != offered.Grade && piece.Substitutes.All(substitute => materials.Grade(substitute) != offered.Grade))
             yield return new(place, NestRule.Grade, Detail(piece, written.Grade, item, onBar.Grade));
     }
 

@@ -31,7 +31,7 @@ internal sealed class EditedNestCheck(EditedNest nest, EditedMaterials materials
     public IReadOnlyList<FoundViolation> Run()
     {
         var whole = NestVerifier.Verify(nest.Problem, NestOf(nest.Layouts.Select(layout => layout.Booked), nest.Unplaced, nest.ValueMicros));
-        var found = Enumerable.Range(0, nest.Layouts.Count).SelectMany(i => OfLayout(i).Concat(materials.Violations(i)))
+        var found = Enumerable.Range(0, nest.Layouts.Count).SelectMany(i => materials.Violations(i).Concat(OfLayout(i)))
             .Select(violation => violation with { IsOfLayout = true }).ToList();
         if (whole.Any(violation => OfBars.Contains(violation.Code)))
             found.AddRange(Bars().SelectMany(bars => Among(bars, OfBars)));

@@ -6,7 +6,7 @@ using SawEngine.Core.Nesting;
 namespace SawEngine.Api.Features.Nests;
 
 /// <summary>Joins the nests of all groups and writes them in the request's unit.</summary>
-internal sealed class NestAnswer(NestProblemRequest request, NestMaterials materials, IReadOnlyList<(NestGroup Group, Nest Nest)> nests)
+internal sealed class NestAnswer(NestProblemRequest request, NestMaterials materials, IReadOnlyList<(NestProblem Problem, Nest Nest)> nests)
 {
     public const string Infeasible = "infeasible";
 
@@ -15,13 +15,13 @@ internal sealed class NestAnswer(NestProblemRequest request, NestMaterials mater
     /// <summary>The engine's nest for a request.</summary>
     public static NestAnswer Of(NestProblemRequest request, NestMaterials materials, INester nester, CancellationToken cancellation)
     {
-        var groups = NestGroups.Of(request, materials);
-        var nests = groups.Select(group => nester.Solve(group.Problem, request.Effort, cancellation)).ToList();
-        return new(request, materials, [.. groups.Zip(nests)]);
+        var problems = NestGroups.Of(request, materials);
+        var nests = problems.Select(problem => nester.Solve(problem, request.Effort, cancellation)).ToList();
+        return new(request, materials, [.. problems.Zip(nests)]);
     }
 
     /// <summary>The nest of each group.</summary>
-    public IReadOnlyList<(NestGroup Group, Nest Nest)> Nests => nests;
+    public IReadOnlyList<(NestProblem Problem, Nest Nest)> Nests => nests;
 
     /// <summary>The layouts of all groups, one group after the other, in the order in which they are cut.</summary>
     public IEnumerable<BarLayout> Layouts => nests.SelectMany(n => n.Nest.Layouts);
@@ -74,9 +74,9 @@ internal sealed class NestAnswer(NestProblemRequest request, NestMaterials mater
         var ofStock = new Dictionary<string, int>(StringComparer.Ordinal);
         var written = request.Stock.ToDictionary(item => item.StockId, materials.AsWritten, StringComparer.Ordinal);
         var layouts = new List<NestLayoutJson>();
-        foreach (var (group, nest) in nests)
+        foreach (var (problem, nest) in nests)
         {
-            var mapping = new NestLayoutMapping(_scale, request.IsCosted, group.Problem);
+            var mapping = new NestLayoutMapping(_scale, request.IsCosted, problem);
             foreach (var layout in nest.Layouts)
             {
                 var number = ofStock[layout.Stock.StockId] = ofStock.GetValueOrDefault(layout.Stock.StockId) + 1;
@@ -105,9 +105,9 @@ internal sealed class NestAnswer(NestProblemRequest request, NestMaterials mater
         ];
     }
 
-    public NestTotalsJson Totals() => new NestTotals(
-        request,
-        materials,
-        nests.Select(n => n.Group.Material),
-        [.. nests.SelectMany(n => n.Nest.Layouts.Select(layout => (n.Group.Material, layout)))]).Write();
+    public NestTotalsJson Totals()
+    {
+        var ofStock = request.Stock.ToDictionary(item => item.StockId, materials.Of, StringComparer.Ordinal);
+        return new NestTotals(request, materials, request.Pieces.Select(materials.Of), [.. Layouts.Select(layout => (ofStock[layout.Stock.StockId], layout))]).Write();
+    }
 }

@@ -11,13 +11,13 @@ internal sealed class NestChoices(NestRequest request, NestMaterials materials, 
     private readonly LengthScale _scale = new(request.LengthUnit);
 
     /// <summary>The alternatives asked for that were found, by kind; null where none was asked for.</summary>
-    public IReadOnlyList<NestAlternativeJson>? Alternatives(IReadOnlyList<(NestGroup Group, Nest Nest)> cheapest) =>
+    public IReadOnlyList<NestAlternativeJson>? Alternatives(IReadOnlyList<(NestProblem Problem, Nest Nest)> cheapest) =>
         request.Alternatives.Count == 0 ? null : [.. request.Alternatives.Distinct().Order().Select(kind => Alternative(kind, cheapest)).OfType<NestAlternativeJson>()];
 
-    private NestAlternativeJson? Alternative(NestKind kind, IReadOnlyList<(NestGroup Group, Nest Nest)> cheapest)
+    private NestAlternativeJson? Alternative(NestKind kind, IReadOnlyList<(NestProblem Problem, Nest Nest)> cheapest)
     {
         var alternatives = new NestAlternatives(nester);
-        var nests = cheapest.Select(one => (one.Group, Nest: alternatives.Of(one.Group.Problem, one.Nest, kind, request.Effort, cancellation) ?? one.Nest)).ToList();
+        var nests = cheapest.Select(one => (one.Problem, Nest: alternatives.Of(one.Problem, one.Nest, kind, request.Effort, cancellation) ?? one.Nest)).ToList();
         if (nests.Zip(cheapest).All(pair => ReferenceEquals(pair.First.Nest, pair.Second.Nest)))
             return null;
         var answer = new NestAnswer(request, materials, nests);
@@ -25,12 +25,12 @@ internal sealed class NestChoices(NestRequest request, NestMaterials materials, 
     }
 
     /// <summary>Small changes that save a bar, those of most use first; null where none was asked for.</summary>
-    public IReadOnlyList<NearMissJson>? NearMisses(IReadOnlyList<(NestGroup Group, Nest Nest)> cheapest)
+    public IReadOnlyList<NearMissJson>? NearMisses(IReadOnlyList<(NestProblem Problem, Nest Nest)> cheapest)
     {
         if (request.NearMisses is not { } limits)
             return null;
         var search = new NearMissSearch(nester);
-        return [.. cheapest.SelectMany(one => search.Of(one.Group.Problem, one.Nest, limits.ToLimits(_scale), cancellation)).Select(ToJson)
+        return [.. cheapest.SelectMany(one => search.Of(one.Problem, one.Nest, limits.ToLimits(_scale), cancellation)).Select(ToJson)
             .OrderByDescending(miss => miss.MorePlaced).ThenByDescending(miss => miss.ValueSaved)];
     }
 

@@ -28,6 +28,7 @@ internal static class NestExample
         ("inchesWithRemnants", "Inches, feet and inches as text, remnants used and kept", Inches),
         ("miteredFrame", "A frame of square tube, all corners mitered at 45 degrees", MiteredFrame),
         ("cutBundles", "Equal bars clamped and cut together", CutBundles),
+        ("substitutes", "A grade that may stand in for the one ordered", Substitutes),
         ("nearMisses", "Which small change would save a bar", NearMisses),
     ];
 
@@ -72,6 +73,21 @@ internal static class NestExample
             {"stockId": "SQ40-6M", "kind": "bar", "section": "Square 40", "grade": "S235JR", "length": 6000, "quantity": 12, "cost": 84}
           ],
           "cut": {"kerf": 1.6, "tail": 50, "costPerCut": 0.9, "bundle": {"mostWide": 3, "mostHigh": 2, "largestWidth": 200, "largestHeight": 120, "holdDown": true}}
+        }
+        """;
+
+    private const string Substitutes = """
+        {
+          "pieces": [
+            {"pieceId": "GUSSET", "section": "Flat 100x10", "grade": "S235JR", "substitutes": ["S275JR", "S355J2"], "length": 1190, "quantity": 8},
+            {"pieceId": "STRIP", "section": "Flat 100x10", "grade": "S235JR", "length": 1480, "quantity": 12}
+          ],
+          "stock": [
+            {"stockId": "FL-S235-6M", "kind": "bar", "section": "Flat 100x10", "grade": "S235JR", "length": 6000, "quantity": 3, "cost": 47},
+            {"stockId": "RM-S355-1", "kind": "remnant", "section": "Flat 100x10", "grade": "S355J2", "length": 4790, "cost": 33},
+            {"stockId": "BUY-S355-6M", "kind": "purchasable", "section": "Flat 100x10", "grade": "S355J2", "length": 6000, "cost": 58}
+          ],
+          "cut": {"kerf": 1.6, "tail": 20}
         }
         """;
 

@@ -1,6 +1,7 @@
 using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Wire;
+using SawEngine.Core.Grades;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
@@ -9,18 +10,23 @@ using SawEngine.Core.Stock;
 
 namespace SawEngine.Api.Features.Nests;
 
-/// <summary>Makes one nesting problem for each section and grade that is wanted, in canonical order. Stock that nothing is cut from is left out.</summary>
+/// <summary>Makes one nesting problem for each section and grade that is wanted, or for those that substitutes join, in canonical order. Stock that nothing is cut from is left out.</summary>
 internal static class NestGroups
 {
-    public static IReadOnlyList<NestGroup> Of(NestProblemRequest request, NestMaterials materials)
+    public static IReadOnlyList<NestProblem> Of(NestProblemRequest request, NestMaterials materials)
     {
-        var stock = request.Stock.ToLookup(materials.Of);
+        var offered = request.Stock.Select(materials.Of).ToHashSet();
+        var all = request.Pieces.Select(materials.Of).Concat(offered).Distinct()
+            .OrderBy(material => material.Section, StringComparer.Ordinal).ThenBy(material => material.Grade, StringComparer.Ordinal);
+        var links = request.Pieces.SelectMany(piece => materials.SubstitutesOf(piece).Where(offered.Contains).Select(substitute => (materials.Of(piece), substitute)));
+        var groups = JoinedMaterials.Of(all, links);
+        var stock = request.Stock.ToLookup(item => groups[materials.Of(item)]);
         return
         [
-            .. request.Pieces.GroupBy(materials.Of)
+            .. request.Pieces.GroupBy(piece => groups[materials.Of(piece)])
                 .OrderBy(group => group.Key.Section, StringComparer.Ordinal)
                 .ThenBy(group => group.Key.Grade, StringComparer.Ordinal)
-                .Select(group => new NestGroup(group.Key, Problem(request, [.. group], [.. stock[group.Key]], materials))),
+                .Select(group => Problem(request, [.. group], [.. stock[group.Key]], materials)),
         ];
     }
 
@@ -35,15 +41,27 @@ internal static class NestGroups
     {
         // Only miters and cut bundles need the shape of the section; else it is enough that materials are the same.
         var shaped = pieces.Where(piece => request.Cut.Bundle is not null || IsMitered(piece)).Select(piece => materials.Of(piece).Section).ToHashSet(StringComparer.Ordinal);
+        // Grades tell pieces and stock apart only where substitutes let them meet; there the catalog knows them.
+        var joined = pieces.Where(piece => piece.Substitutes.Count > 0).SelectMany(piece => materials.SubstitutesOf(piece).Prepend(materials.Of(piece)))
+            .Select(material => material.Grade).ToHashSet(StringComparer.Ordinal);
         var scale = new LengthScale(request.LengthUnit);
         return new()
         {
-            Lines = [.. pieces.Select(piece => Line(piece, Of(materials.Of(piece)), scale)).OrderBy(line => line.Ref)],
-            Stock = [.. stock.Select(item => Item(item, Of(materials.Of(item)), scale, request.IsCosted)).OrderBy(item => item.StockId, StringComparer.Ordinal)],
+            Lines =
+            [
+                .. pieces.Select(piece => Line(piece, Of(materials.Of(piece)), scale) with
+                {
+                    Grade = GradeOf(materials.Of(piece)),
+                    Substitutes = materials.Known.Substitutes(piece.Grade, piece.Substitutes),
+                }).OrderBy(line => line.Ref),
+            ],
+            Stock = [.. stock.Select(item => Item(item, Of(materials.Of(item)), scale, request.IsCosted) with { Grade = GradeOf(materials.Of(item)) }).OrderBy(item => item.StockId, StringComparer.Ordinal)],
             Rules = Rules(request.Cut, scale),
             Remnants = request.Remnants.ToRules(scale, request.IsCosted),
             CostPerCutMicros = scale.ReadMicros(request.Cut.CostPerCut, request.IsCosted),
         };
+
+        Grade? GradeOf(NestMaterial material) => material.Grade is { } grade && joined.Contains(grade) ? materials.Known.Grade(grade) : null;
 
         Section? Of(NestMaterial material) => shaped.Contains(material.Section) ? materials.Shape(material) : null;
     }

@@ -13,7 +13,7 @@ internal sealed class NestMaterials
     {
         Known = new([], [], new(request.LengthUnit));
         var sections = Distinct(request.Pieces.Select(piece => piece.Section).Concat(request.Stock.Select(item => item.Section)));
-        var grades = Distinct(request.Pieces.Select(piece => piece.Grade).Concat(request.Stock.Select(item => item.Grade)));
+        var grades = Distinct(request.Pieces.SelectMany(piece => piece.Substitutes.Prepend(piece.Grade)).Concat(request.Stock.Select(item => item.Grade)));
         (Sections, Grades) = (Distinct(sections.Select(Section)), Distinct(grades.Select(Grade)));
         _only = new(Only(Sections), Only(Grades));
         _onlyAsWritten = new(_only.Section is null ? null : sections[0], _only.Grade is null ? null : grades[0]);
@@ -31,6 +31,9 @@ internal sealed class NestMaterials
     public NestMaterial Of(PieceJson piece) => new(Section(piece.Section) ?? _only.Section, Grade(piece.Grade) ?? _only.Grade);
 
     public NestMaterial Of(NestStockJson item) => new(Section(item.Section) ?? _only.Section, Grade(item.Grade) ?? _only.Grade);
+
+    /// <summary>What may be cut in place of a piece's own material.</summary>
+    public IEnumerable<NestMaterial> SubstitutesOf(PieceJson piece) => piece.Substitutes.Select(grade => Of(piece) with { Grade = Grade(grade) });
 
     /// <summary>The same as the request writes it.</summary>
     public NestMaterial AsWritten(PieceJson piece) => new(piece.Section ?? _onlyAsWritten.Section, piece.Grade ?? _onlyAsWritten.Grade);

@@ -19,7 +19,7 @@ public sealed class NestOperation(INester nester) : Operation<NestRequest, NestR
     public override string Summary => "Lays pieces out on bars and remnants.";
 
     public override string Description =>
-        "Finds which bar gives which piece at the least cost of stock, less the value of the remnants kept. Each section and grade is nested for itself. "
+        "Finds which bar gives which piece at the least cost of stock, less the value of the remnants kept. Each section and grade is nested for itself, or together with those that substitutes join. "
         + "Pieces that cannot be placed are listed with the reason. The bound states what no layout can undercut.";
 
     public override string Example => NestExample.Json;

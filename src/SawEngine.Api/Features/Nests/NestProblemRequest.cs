@@ -12,7 +12,7 @@ public abstract record NestProblemRequest : OperationRequest, ITimeLimited
     [MinLength(1), MaxLength(Limits.Lines)]
     public required IReadOnlyList<PieceJson> Pieces { get; init; }
 
-    /// <summary>What it may be cut from. Pieces are cut only from stock of the same section and grade.</summary>
+    /// <summary>What it may be cut from. Pieces are cut only from stock of the same section and grade, or of a grade among their substitutes.</summary>
     [MaxLength(Limits.StockItems)]
     public required IReadOnlyList<NestStockJson> Stock { get; init; }
 

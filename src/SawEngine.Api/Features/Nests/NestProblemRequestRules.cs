@@ -41,6 +41,7 @@ public sealed class NestProblemRequestRules : AbstractValidator<NestProblemReque
             var materials = new NestMaterials(request);
             SectionsAndGrades(request, context, materials);
             MiteredSections(request, context, materials);
+            Substitutes(request, context, materials);
         });
     }
 
@@ -92,6 +93,29 @@ public sealed class NestProblemRequestRules : AbstractValidator<NestProblemReque
         {
             if (value is null)
                 context.Fault(path, code, $"`{name}` is missing; it may be left out only where all pieces and stock are of one {name}.");
+        }
+    }
+
+    /// <summary>Where substitutes let grades meet, the catalog must know them: a slip would not be found otherwise.</summary>
+    private static void Substitutes(NestProblemRequest request, ValidationContext<NestProblemRequest> context, NestMaterials materials)
+    {
+        for (var i = 0; i < request.Pieces.Count; i++)
+        {
+            var piece = request.Pieces[i];
+            if (piece.Substitutes.Count == 0)
+                continue;
+            if (piece.Grade is { } grade)
+                FaultWhereUnknown(grade, $"Pieces[{i}].Grade", "has substitutes");
+            else if (materials.Grades.Count <= 1)
+                context.Fault($"Pieces[{i}]", FaultCode.GradeRequired, "`grade` is missing; `substitutes` stand in for a grade that is stated.");
+            for (var k = 0; k < piece.Substitutes.Count; k++)
+                FaultWhereUnknown(piece.Substitutes[k], $"Pieces[{i}].Substitutes[{k}]", "is a substitute");
+        }
+
+        void FaultWhereUnknown(string grade, string path, string why)
+        {
+            if (!materials.Known.KnowsGrade(grade))
+                context.Fault(path, FaultCode.UnknownGrade, $"{Quoted.Text(grade)} {why}, but is not a grade of the catalog.{materials.Known.NearestGrades(grade)}");
         }
     }
 

@@ -1,3 +1,4 @@
+using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Features.Stock;
 using SawEngine.Api.Wire;
@@ -19,13 +20,18 @@ internal static class NestWarnings
             yield return RemnantWarning(notKept);
         if (request.MostOpenLines is { } most && OpenLines.Most(layouts) is var open && open > most)
             yield return OpenLinesWarning(open);
+        foreach (var warning in SubstituteUses.Warnings(layouts, materials.Known, PiecesOf(request)))
+            yield return warning;
         var used = layouts.Select(layout => layout.Stock.StockId).ToHashSet(StringComparer.Ordinal);
         foreach (var warning in NominalLength.Warnings(request.Stock, item => item.StockId, item => item.NominalLength, used, new(request.LengthUnit)))
             yield return warning;
     }
 
+    private static IEnumerable<SubstituteUses.Line> PiecesOf(NestProblemRequest request) =>
+        request.Pieces.Select((piece, i) => new SubstituteUses.Line(new("", piece.PieceId), piece.Grade, piece.Substitutes, $"#/pieces/{i}"));
+
     private static IEnumerable<(string?, string)> GradesOf(NestProblemRequest request) =>
-        request.Pieces.Select((piece, i) => (piece.Grade, $"#/pieces/{i}/grade")).Concat(request.Stock.Select((item, i) => (item.Grade, $"#/stock/{i}/grade")));
+        request.Pieces.SelectMany((piece, i) => piece.Substitutes.Select((grade, k) => ((string?)grade, $"#/pieces/{i}/substitutes/{k}")).Prepend((piece.Grade, $"#/pieces/{i}/grade"))).Concat(request.Stock.Select((item, i) => (item.Grade, $"#/stock/{i}/grade")));
 
     private static bool TrimIsNotUsed(NestProblemRequest request) => request.Cut.Trim > 0 && request.Stock.All(item => item.EndCondition == EndCondition.Sawn);
 

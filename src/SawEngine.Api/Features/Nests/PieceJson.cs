@@ -48,6 +48,10 @@ public sealed record PieceJson : IStatedLength
     [MinLength(1)]
     public string? Grade { get; init; }
 
+    /// <summary>Grades of the catalog that are allowed in place of the piece's own, which must then be one of the catalog too. Their stock is used at its own cost where that is less.</summary>
+    [MaxLength(Limits.Substitutes)]
+    public IReadOnlyList<string> Substitutes { get; init; } = [];
+
     /// <summary>Which heats may serve the pieces.</summary>
     public HeatRule HeatRule { get; init; } = HeatRule.Any;
 

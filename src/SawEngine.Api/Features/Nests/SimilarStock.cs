@@ -13,8 +13,8 @@ internal static class SimilarStock
     {
         var stock = request.Stock.Select(materials.Of).ToHashSet();
         return Enumerable.Range(0, request.Pieces.Count)
+            .Where(i => !stock.Contains(materials.Of(request.Pieces[i])) && !materials.SubstitutesOf(request.Pieces[i]).Any(stock.Contains))
             .DistinctBy(i => materials.Of(request.Pieces[i]))
-            .Where(i => !stock.Contains(materials.Of(request.Pieces[i])))
             .Take(MostMaterials)
             .Select(i => Warning(i, request.Pieces[i], materials, stock))
             .OfType<WarningJson>();

@@ -20,6 +20,10 @@ public sealed record OrderLineJson : IStatedLength
     [MinLength(1), MaxLength(Limits.TextLength)]
     public required string Grade { get; init; }
 
+    /// <summary>Grades, named in the same way, that are allowed in place of the line's own. Their stock is used at its own cost where that is less.</summary>
+    [MaxLength(Limits.Substitutes)]
+    public IReadOnlyList<string> Substitutes { get; init; } = [];
+
     /// <summary>Ordered length in the length unit of the request, measured where lengthAt says; exactly one of length and lengthText is stated.</summary>
     [LengthRange(MinimumIsExclusive = true)]
     public decimal? Length { get; init; }

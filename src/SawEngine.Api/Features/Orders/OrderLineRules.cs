@@ -17,6 +17,7 @@ public sealed class OrderLineRules : AbstractValidator<OrderLineJson>
     {
         RuleFor(line => line.Section).IsKnownSection();
         RuleFor(line => line.Grade).IsKnownGrade();
+        RuleForEach(line => line.Substitutes).IsKnownGrade();
         RuleFor(line => line)
             .Must(line => line.HeatRule != HeatRule.Named || line.Heat is not null)
             .WithFault(FaultCode.HeatRequired, "Name the heat in `heat`, or ask for `any` or a `single` one in `heatRule`.");

@@ -18,6 +18,7 @@ public static class OrderMapping
         Ref = new(orderId, line.LineId),
         Section = materials.Section(line.Section),
         Grade = materials.Grade(line.Grade),
+        Substitutes = materials.Substitutes(line.Grade, line.Substitutes),
         Length = scale.Read(line),
         LengthAt = line.LengthAt,
         Quantity = line.Quantity,
@@ -32,6 +33,10 @@ public static class OrderMapping
         HeatRule = line.HeatRule,
         Heat = line.Heat,
     };
+
+    /// <summary>The names of grades that a line uses, with the places where they stand.</summary>
+    public static IEnumerable<(string? Name, string Pointer)> GradeUses(this OrderLineJson line, string pointer) =>
+        line.Substitutes.Select((grade, i) => ((string?)grade, $"{pointer}/substitutes/{i}")).Prepend((line.Grade, $"{pointer}/grade"));
 
     /// <summary>A tolerance.</summary>
     public static Tolerance ToTolerance(this ToleranceJson tolerance, LengthScale scale) => new(scale.Read(tolerance.Plus), scale.Read(tolerance.Minus));

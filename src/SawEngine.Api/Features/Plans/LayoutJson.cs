@@ -22,6 +22,9 @@ public sealed record LayoutJson
     /// <summary>Stock item that the bar is of.</summary>
     public required string StockId { get; init; }
 
+    /// <summary>Designation of the bar's grade.</summary>
+    public required string Grade { get; init; }
+
     /// <summary>Saws for which it is verified, by id.</summary>
     public required IReadOnlyList<string> SawIds { get; init; }
 

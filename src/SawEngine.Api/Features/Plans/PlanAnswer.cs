@@ -23,6 +23,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         context.Warnings.AddRange(plan.Warnings.Select(Warning));
         var used = plan.Claims.Select(claim => claim.StockId).ToHashSet(StringComparer.Ordinal);
         context.Warnings.AddRange(NominalLength.Warnings(request.Stock, item => item.StockId, item => item.NominalLength, used, mapping.Scale));
+        context.Warnings.AddRange(SubstituteUses.Warnings(plan.Layouts.Select(layout => layout.Layout), mapping.Materials, SubstituteUses.LinesOf(request.Orders)));
         return new()
         {
             RequestDigest = context.RequestDigest,
@@ -126,6 +127,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         JobId = layout.JobId,
         Sequence = layout.Sequence,
         StockId = layout.Layout.Stock.StockId,
+        Grade = layout.Layout.Stock.Grade!.Designation,
         SawIds = layout.SawIds,
         Repeat = layout.Layout.Repeat,
         Bundle = CutBundleJson.Of(layout.Layout.Bundle),
@@ -172,6 +174,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
     {
         Section = nest.Section,
         Grade = nest.Grade,
+        JoinedGrades = nest.JoinedGrades.Count == 0 ? null : nest.JoinedGrades,
         LayoutIds = nest.LayoutIds,
         Status = WireEnum.Text(nest.Status),
         Objective = new()

@@ -9,11 +9,12 @@ namespace SawEngine.Api.Features.Plans;
 /// <summary>A request for a plan from wire to trade; the rules have passed.</summary>
 /// <param name="Problem">What the planner gets.</param>
 /// <param name="Clock">Turns the planner's seconds into times.</param>
+/// <param name="Materials">What the names of sections and grades stand for.</param>
 /// <param name="Scale">Reads and writes lengths in the unit of the request.</param>
 /// <param name="Defaults">What the engine filled in, by saw and member.</param>
 /// <param name="Warnings">What the caller should know about the request.</param>
 public sealed record PlanMapping(
-    PlanProblem Problem, PlanClock Clock, LengthScale Scale, IReadOnlyList<DefaultJson> Defaults, IReadOnlyList<WarningJson> Warnings)
+    PlanProblem Problem, PlanClock Clock, Materials Materials, LengthScale Scale, IReadOnlyList<DefaultJson> Defaults, IReadOnlyList<WarningJson> Warnings)
 {
     /// <summary>Everything in canonical order, whatever the order of the request.</summary>
     public static PlanMapping Of(PlanRequest request)
@@ -35,9 +36,9 @@ public sealed record PlanMapping(
             Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),
             Effort = request.Effort,
         };
-        return new(problem, clock, scale, saws.ToDefaults(scale), [.. materials.AmbiguousGrades(GradesOf(request)), .. request.Shop.Warnings(request.Stock.IsCosted())]);
+        return new(problem, clock, materials, scale, saws.ToDefaults(scale), [.. materials.AmbiguousGrades(GradesOf(request)), .. request.Shop.Warnings(request.Stock.IsCosted())]);
     }
 
     private static IEnumerable<(string?, string)> GradesOf(PlanRequest request) =>
-        request.Orders.SelectMany((order, i) => order.Lines.Select((line, k) => ((string?)line.Grade, $"#/orders/{i}/lines/{k}/grade"))).Concat(request.Stock.GradeUses());
+        request.Orders.SelectMany((order, i) => order.Lines.SelectMany((line, k) => line.GradeUses($"#/orders/{i}/lines/{k}"))).Concat(request.Stock.GradeUses());
 }

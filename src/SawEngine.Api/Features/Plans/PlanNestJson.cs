@@ -4,14 +4,17 @@ using SawEngine.Core.Nesting;
 
 namespace SawEngine.Api.Features.Plans;
 
-/// <summary>All layouts for a section and grade.</summary>
+/// <summary>All layouts for a section and grade, or for the grades that substitutes join.</summary>
 public sealed record PlanNestJson
 {
     /// <summary>Designation of the section.</summary>
     public required string Section { get; init; }
 
-    /// <summary>Designation of the grade.</summary>
+    /// <summary>Designation of the grade ordered, of several the first.</summary>
     public required string Grade { get; init; }
+
+    /// <summary>Designations of the other grades that its lines are ordered in or may be cut from; absent where there are none.</summary>
+    public IReadOnlyList<string>? JoinedGrades { get; init; }
 
     /// <summary>Its layouts, by id.</summary>
     public required IReadOnlyList<string> LayoutIds { get; init; }

@@ -44,6 +44,7 @@ public sealed record LimitsJson
         TotalQuantity = Wire.Limits.TotalQuantity,
         StockQuantity = Wire.Limits.StockQuantity,
         RemnantClasses = Wire.Limits.RemnantClasses,
+        Substitutes = Wire.Limits.Substitutes,
         ReservedFor = Wire.Limits.ReservedFor,
         Zones = Wire.Limits.Zones,
         BundleWide = Wire.Limits.BundleWide,
@@ -210,6 +211,10 @@ public sealed record LimitsJson
     /// <summary>Most length classes of remnants.</summary>
     [Range(1, 100_000_000)]
     public required int RemnantClasses { get; init; }
+
+    /// <summary>Most substitutes of an order line or piece.</summary>
+    [Range(1, 100_000_000)]
+    public required int Substitutes { get; init; }
 
     /// <summary>Most orders or pieces that one stock item is reserved for.</summary>
     [Range(1, 100_000_000)]

@@ -23,7 +23,7 @@ public static class MaterialRules
     });
 
     /// <summary>The name stands for a grade of the request's own or of the catalog.</summary>
-    public static void IsKnownGrade<T>(this IRuleBuilderInitial<T, string> rule) => rule.Custom((name, context) =>
+    public static void IsKnownGrade<T>(this IRuleBuilder<T, string> rule) => rule.Custom((name, context) =>
     {
         if (!context.Materials().KnowsGrade(name))
             context.Fault("", FaultCode.UnknownGrade, $"{Quoted.Text(name)} is neither a grade of this request nor of the catalog.{context.Materials().NearestGrades(name)}");

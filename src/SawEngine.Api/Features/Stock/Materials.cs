@@ -1,4 +1,5 @@
 using SawEngine.Api.Wire;
+using SawEngine.Core;
 using SawEngine.Core.Grades;
 using SawEngine.Core.Sections;
 
@@ -47,6 +48,12 @@ public sealed class Materials
 
     /// <summary>The grade of a name; null where it is unknown.</summary>
     public Grade? Grade(string name) => GradeMatch(name)?.Grade;
+
+    /// <summary>The grades of names that stand in for one, by designation, ordinal: each once, and never the one itself.</summary>
+    public ValueList<Grade> Substitutes(string? own, IEnumerable<string> names) =>
+    [
+        .. names.Select(Grade).OfType<Grade>().Distinct().Where(grade => own is null || grade != Grade(own)).OrderBy(grade => grade.Designation, StringComparer.Ordinal),
+    ];
 
     /// <summary>The grade of a name, with what else it could mean; null where it is unknown.</summary>
     public GradeMatch? GradeMatch(string name)

@@ -19,6 +19,10 @@ public sealed class NestFaultTests(ServiceHost host)
 
     private static string Piece(string more) => Body(pieces: $$"""[{"pieceId":"p","length":1000,"quantity":1{{more}}}]""");
 
+    private static string Substituted(string grade, string substitutes) => Body(
+        pieces: $$"""[{"pieceId":"p","length":1000,"quantity":1,"grade":"{{grade}}","substitutes":[{{substitutes}}]}]""",
+        stock: """[{"stockId":"s","kind":"bar","length":6000,"quantity":1,"grade":"S235JR"}]""");
+
     private static string Length(string length) => Body(pieces: $$"""[{"pieceId":"p","length":{{length}},"quantity":1}]""");
 
     private static string LengthText(string length, string text) =>
@@ -140,6 +144,12 @@ public sealed class NestFaultTests(ServiceHost host)
         { Piece(""","firstEnd":{"widthAngle":30},"section":"IPE 2000" """), "#/pieces/0/section", FaultCode.UnknownSection },
         { Body(pieces: """[{"pieceId":"p","length":1,"quantity":1,"section":"A"},{"pieceId":"q","length":1,"quantity":1,"section":"B"}]"""), "#/stock/0", FaultCode.SectionRequired },
         { Body(pieces: """[{"pieceId":"p","length":1,"quantity":1,"grade":"A"},{"pieceId":"q","length":1,"quantity":1,"grade":"B"}]"""), "#/stock/0", FaultCode.GradeRequired },
+        { Substituted("S235JR", "\"S355J3\""), "#/pieces/0/substitutes/0", FaultCode.UnknownGrade },
+        { Substituted("S235JR", "\"S355J2\",\"\""), "#/pieces/0/substitutes/1", FaultCode.UnknownGrade },
+        { Substituted("steel of our own", "\"S355J2\""), "#/pieces/0/grade", FaultCode.UnknownGrade },
+        { Substituted("S235JR", string.Join(',', Enumerable.Repeat("\"S355J2\"", Limits.Substitutes + 1))), "#/pieces/0/substitutes", FaultCode.TooMany },
+        { Piece(""","substitutes":["S355J2"]"""), "#/pieces/0", FaultCode.GradeRequired },
+        { Piece(""","grade":"S235JR","substitutes":["S355J2"]"""), "#/stock/0", FaultCode.GradeRequired },
         { Body(more: ""","timeLimitSeconds":0"""), "#/timeLimitSeconds", FaultCode.MustBePositive },
         { Body(more: ""","timeLimitSeconds":61"""), "#/timeLimitSeconds", FaultCode.TooLarge },
         { Body(more: ""","remnants":{"keepFrom":600,"valueFraction":1,"classes":[{"from":600,"valueFraction":1}]}"""), "#/remnants/classes/0/from", FaultCode.ClassesNotAscending },

@@ -55,6 +55,13 @@ public sealed class PlanMappingTests
     }
 
     [Fact]
+    public void Substitutes_are_grades_of_the_request_or_the_catalog_each_once_and_not_the_own()
+    {
+        var line = Map(PlanExample.With(r => r["orders"]![0]!["lines"]![0]!["substitutes"] = new JsonArray("my steel", "S355J2", "1.0577", "S275JR", "1.0044"))).Problem.Orders[1].Lines[1];
+        Assert.Equal(["S275JR", "my steel"], line.Substitutes.Select(grade => grade.Designation));
+    }
+
+    [Fact]
     public void Own_sections_and_grades_are_the_callers()
     {
         var line = Map(PlanExample.Copy()).Problem.Orders[1].Lines[0];

@@ -42,6 +42,8 @@ public sealed class PlanRequestRulesTests
         new("Two lines of one id in an order", r => Line(r, 1)["lineId"] = "20", "#/orders/0/lines/1/lineId", "duplicate_id"),
         new("A section that nobody knows", r => Line(r)["section"] = "IPE 201", "#/orders/0/lines/0/section", "unknown_section"),
         new("A grade that nobody knows", r => Line(r)["grade"] = "S356J2", "#/orders/0/lines/0/grade", "unknown_grade"),
+        new("A substitute that nobody knows", r => Line(r)["substitutes"] = new JsonArray("S355J0", "S356J2"), "#/orders/0/lines/0/substitutes/1", "unknown_grade"),
+        new("More substitutes than allowed", r => Line(r)["substitutes"] = new JsonArray([.. Enumerable.Repeat("S355J0", Limits.Substitutes + 1)]), "#/orders/0/lines/0/substitutes", "too_many"),
         new("A named heat without a name", r => Line(r, 1).AsObject().Remove("heat"), "#/orders/0/lines/1", "heat_required"),
         new("A heat that is not asked for", r => Line(r, 1)["heatRule"] = "single", "#/orders/0/lines/1/heat", "heat_not_used"),
         new("A line without a length", r => Line(r).AsObject().Remove("length"), "#/orders/0/lines/0", "length_required"),
