@@ -1,5 +1,6 @@
 using SawEngine.Core.Grades;
 using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
 using SawEngine.Core.Sections;
 
@@ -8,7 +9,7 @@ namespace SawEngine.Core.CuttingData;
 /// <summary>
 /// The blade of a saw for a section and grade, and the way the section lies. By mean teeth in the work (area over travel): 6 to 12 in solids, 3 to 24 in all
 /// others, the coarsest blade that fits; else the one nearest to that, with a warning, as long as the hard floor of teeth is kept. Of blades of one pitch the
-/// faster. Of the ways to lie that the cuts allow, the one with the better teeth, then the faster.
+/// faster; of equally fast ones the mounted one, then the most worn for hollow and structural sections, which are hard on good teeth, and the least worn for solids. Of the ways to lie that the cuts allow, the one with the better teeth, then the faster.
 /// </summary>
 public sealed record BladeChoice
 {
@@ -31,11 +32,11 @@ public sealed record BladeChoice
     public static BladeChoiceResult Choose(Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CuttingParameters? parameters = null) =>
         Choose(section, grade, saw, cuts, CutBundle.Single, parameters);
 
-    /// <summary>The same for bars that are cut together.</summary>
-    public static BladeChoiceResult Choose(Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CutBundle bundle, CuttingParameters? parameters = null)
+    /// <summary>The same for bars that are cut together, and where a squareness is ordered.</summary>
+    public static BladeChoiceResult Choose(Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CutBundle bundle, CuttingParameters? parameters = null, Length? squareness = null)
     {
         parameters ??= CuttingParameters.Default;
-        var choices = LaysFor(section, cuts).Select(lay => LayChoice.Choose(lay, section, grade, saw, cuts, bundle, parameters)).ToList();
+        var choices = LaysFor(section, cuts).Select(lay => LayChoice.Choose(lay, section, grade, saw, cuts, bundle, parameters, squareness)).ToList();
         return choices.Where(result => result.Choice is not null).MinBy(result => (result.Choice!.TeethRank, result.Choice.Seconds))
             ?? choices.Find(result => result.Obstacle!.Code != SawFit.MiterPlane)
             ?? choices[0];

@@ -10,7 +10,8 @@ namespace SawEngine.Core.CuttingData;
 /// <param name="Speed">v.</param>
 /// <param name="Load">Limits of h.</param>
 /// <param name="Fastest">The saw's fastest blade feed.</param>
-internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double HighestRate, double Speed, ToothLoad Load, double Fastest)
+/// <param name="Share">What squareness or a new blade leaves of all that, but for the lightest load per tooth.</param>
+internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double HighestRate, double Speed, ToothLoad Load, double Fastest, double Share = 1)
 {
     public (double Feed, CutLimit Limit) At(CutSlice slice)
     {
@@ -20,10 +21,12 @@ internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double Highest
         var byTooth = ByTooth(Load.MostAt(slice));
         if (byTooth < feed)
             (feed, limit) = (byTooth, CutLimit.ToothLoad);
-        var least = LeastAt(slice);
-        if (least > feed)
-            (feed, limit) = (least, CutLimit.ToothLoadMinimum);
-        return Fastest < feed ? (Fastest, CutLimit.BladeFeed) : (feed, limit);
+        if (Fastest < feed)
+            (feed, limit) = (Fastest, CutLimit.BladeFeed);
+        if (Share < 1)
+            (feed, limit) = (feed * Share, CutLimit.Squareness);
+        var least = Math.Min(Fastest, LeastAt(slice));
+        return least > feed ? (least, least < Fastest ? CutLimit.ToothLoadMinimum : CutLimit.BladeFeed) : (feed, limit);
     }
 
     /// <summary>The highest cutting rate on the way, in cm2/min.</summary>

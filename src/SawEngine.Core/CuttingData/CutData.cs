@@ -30,6 +30,12 @@ public sealed record CutData
     /// <summary>Time the blade is in the work in seconds, rounded up to 0.1.</summary>
     public required decimal CutSeconds { get; init; }
 
+    /// <summary>How far the face may be out of square over the blade's way, rounded to 1.27 µm (0.00005 in).</summary>
+    public required Length OutOfSquare { get; init; }
+
+    /// <summary>How a new blade is broken in on this cut.</summary>
+    public required BreakIn BreakIn { get; init; }
+
     /// <summary>Area of the cut face, A/cos a, rounded to 0.001 mm2, half to even; the section's area where square.</summary>
     public required Area CutArea { get; init; }
 

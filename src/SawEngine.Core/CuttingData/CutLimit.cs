@@ -20,4 +20,7 @@ public enum CutLimit
 
     /// <summary>The saw's fastest blade feed.</summary>
     BladeFeed,
+
+    /// <summary>The ordered squareness, which a fuller feed would spoil.</summary>
+    Squareness,
 }

@@ -1,11 +1,12 @@
 using System.Runtime.CompilerServices;
 using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
 using SawEngine.Core.Sections;
 
 namespace SawEngine.Core.CuttingData;
 
-/// <summary>What a blade meets on its way through a section as it lies, in mm. A swivel widens every run by 1/cos a.</summary>
+/// <summary>What a blade meets on its way through a section as it lies, in mm. A swivel widens every run by 1/cos a, a tilt lengthens the way by 1/cos b.</summary>
 internal sealed class CutProfile
 {
     /// <summary>
@@ -22,15 +23,16 @@ internal sealed class CutProfile
     /// <summary>By the section itself, since two sections of one designation may differ; a profile goes with its section.</summary>
     private static readonly ConditionalWeakTable<Section, CutProfile> SquareProfiles = [];
 
-    private CutProfile(Section section, CutBundle bundle, double widening, CutSlice[] slices, double shortestRun)
+    private CutProfile(Section section, CutBundle bundle, EndCut cut, double cosineOfCant, CutSlice[] slices, double shortestRun)
     {
         IsSolid = section.IsSolid;
         IsBundle = !bundle.IsSingle;
-        Travel = section.Height.ApproximateMillimeters * bundle.High;
-        Area = (double)section.Area.SquareMillimeters * widening * bundle.Bars;
-        BoundingWidth = section.Width.ApproximateMillimeters * widening * bundle.Wide;
-        TeethWidth = IsSolid || bundle.IsSingle ? MeanWidth : (double)section.Area.SquareMillimeters * widening / section.Height.ApproximateMillimeters;
         Slices = slices;
+        Travel = slices.Sum(slice => slice.Thickness);
+        HeadTravel = Travel / cosineOfCant;
+        Area = (double)section.Area.SquareMillimeters * cut.AlongBar * bundle.Bars;
+        BoundingWidth = section.Width.ApproximateMillimeters * cut.SwivelFactor * bundle.Wide;
+        TeethWidth = IsSolid || bundle.IsSingle ? MeanWidth : (double)section.Area.SquareMillimeters * cut.SwivelFactor / section.Height.ApproximateMillimeters;
         LongestRun = slices.Max(slice => slice.LongestRun);
         ShortestRun = shortestRun;
     }
@@ -40,7 +42,11 @@ internal sealed class CutProfile
     /// <summary>Whether several bars are cut together.</summary>
     public bool IsBundle { get; }
 
+    /// <summary>The blade's way, square to itself.</summary>
     public double Travel { get; }
+
+    /// <summary>The head's way: H of a level blade, H + W tan c of one that is canted by c; longer by 1/cos b where the saw tilts by b.</summary>
+    public double HeadTravel { get; }
 
     public double Area { get; }
 
@@ -61,46 +67,58 @@ internal sealed class CutProfile
 
     public CutSlice[] Slices { get; }
 
-    /// <summary>The profile of a cut. That of the square cut, which most are, is made once for a section that lives on, such as one of the catalog.</summary>
-    public static CutProfile Of(Section section, EndCut cut, CuttingParameters parameters) =>
-        cut.IsSquare && ReferenceEquals(parameters, CuttingParameters.Default)
-            ? SquareProfiles.GetValue(section, static known => Make(known, EndCut.Square, CutBundle.Single, CuttingParameters.Default))
-            : Make(section, cut, CutBundle.Single, parameters);
+    /// <summary>The profile of a cut. That of the square cut of a level blade, which most are, is made once for a section that lives on, such as one of the catalog.</summary>
+    public static CutProfile Of(Section section, EndCut cut, CuttingParameters parameters) => Of(section, cut, CutBundle.Single, parameters, Angle.Zero);
 
-    /// <summary>The profile of a cut through a bundle: bars of a row touch, so that their runs join where they reach each other; rows lie on one another without gaps.</summary>
-    public static CutProfile Of(Section section, EndCut cut, CutBundle bundle, CuttingParameters parameters) =>
-        bundle.IsSingle ? Of(section, cut, parameters) : Make(section, cut, bundle, parameters);
+    /// <summary>
+    /// The profile of a cut through a bundle: bars of a row touch, so that their runs join where they reach each other; rows lie on one another without gaps.
+    /// </summary>
+    public static CutProfile Of(Section section, EndCut cut, CutBundle bundle, CuttingParameters parameters, Angle cant = default) =>
+        cut.IsSquare && bundle.IsSingle && cant == Angle.Zero && ReferenceEquals(parameters, CuttingParameters.Default)
+            ? SquareProfiles.GetValue(section, static known => Make(known, EndCut.Square, CutBundle.Single, CuttingParameters.Default, Angle.Zero))
+            : Make(section, cut, bundle, parameters, cant);
 
-    private static CutProfile Make(Section section, EndCut cut, CutBundle bundle, CuttingParameters parameters)
+    private static CutProfile Make(Section section, EndCut cut, CutBundle bundle, CuttingParameters parameters, Angle cant)
     {
-        var slices = SlicesOf(section, bundle, cut.AlongBar);
-        return new(section, bundle, cut.AlongBar, slices, LastingShortestRun(slices, (double)parameters.ShortestRunTravelShare));
+        var level = cant == Angle.Zero ? SlicesOf(section, bundle) : CantedSlicesOf(section, bundle, cant);
+        var slices = Array.ConvertAll(level, slice => slice.Inclined(cut.SwivelFactor, cut.TiltFactor));
+        return new(section, bundle, cut, Math.Cos(cant.Millidegrees * Math.PI / 180_000), slices, LastingShortestRun(slices, (double)parameters.ShortestRunTravelShare));
     }
 
     /// <summary>Equal rows are met one after the other; what is met at one depth of each counts as many times as thick.</summary>
-    private static CutSlice[] SlicesOf(Section section, CutBundle bundle, double widening)
+    private static CutSlice[] SlicesOf(Section section, CutBundle bundle)
     {
         var (fullRows, left) = Math.DivRem(bundle.Bars, bundle.Wide);
-        var slices = SlicesOf(section, bundle.Wide, widening).Select(slice => slice with { Thickness = slice.Thickness * fullRows });
-        return left == 0 ? [.. slices] : [.. slices, .. SlicesOf(section, left, widening)];
+        var slices = SlicesOf(section, bundle.Wide).Select(slice => slice with { Thickness = slice.Thickness * fullRows });
+        return left == 0 ? [.. slices] : [.. slices, .. SlicesOf(section, left)];
     }
 
-    private static CutSlice[] SlicesOf(Section section, int wide, double widening)
+    /// <summary>Where the outline is not known, the level slices are stretched to the longer way, their area kept.</summary>
+    private static CutSlice[] CantedSlicesOf(Section section, CutBundle bundle, Angle cant)
+    {
+        if (section.Canted(bundle, cant) is { } canted)
+            return [.. SlicesOf(canted, 1)];
+        var (sine, cosine) = Math.SinCos(Math.Abs(cant.Millidegrees) * Math.PI / 180_000);
+        var stretch = cosine + sine * section.Width.ApproximateMillimeters * bundle.Wide / (section.Height.ApproximateMillimeters * bundle.High);
+        return Array.ConvertAll(SlicesOf(section, bundle), slice => slice.Inclined(1 / stretch, stretch));
+    }
+
+    private static CutSlice[] SlicesOf(Section section, int wide)
     {
         var depths = section.Breakpoints;
         var slices = new List<CutSlice>((depths.Count - 1) * SlicesPerInterval);
         for (var i = 1; i < depths.Count; i++)
         {
             if (depths[i] > depths[i - 1])
-                AddSlices(section, wide, depths[i - 1], depths[i], widening, slices);
+                AddSlices(section, wide, depths[i - 1], depths[i], slices);
         }
 
         return [.. slices];
     }
 
-    private static void AddSlices(Section section, int wide, double top, double bottom, double widening, List<CutSlice> slices)
+    private static void AddSlices(Section section, int wide, double top, double bottom, List<CutSlice> slices)
     {
-        var probes = Array.ConvertAll(Probes, step => SliceAt(section, wide, DepthAt(top, bottom, step), bottom - top, widening));
+        var probes = Array.ConvertAll(Probes, step => SliceAt(section, wide, DepthAt(top, bottom, step), bottom - top));
         if (Array.TrueForAll(probes, probe => probe.IsLike(probes[0])))
         {
             slices.Add(probes[0]);
@@ -111,20 +129,20 @@ internal sealed class CutProfile
         {
             var upper = DepthAt(top, bottom, i);
             var lower = DepthAt(top, bottom, i + 1);
-            slices.Add(SliceAt(section, wide, DepthAt(top, bottom, i + 0.5), lower - upper, widening));
+            slices.Add(SliceAt(section, wide, DepthAt(top, bottom, i + 0.5), lower - upper));
         }
     }
 
     private static double DepthAt(double top, double bottom, double step) =>
         top + (bottom - top) * (1 - Math.Cos(Math.PI * step / SlicesPerInterval)) / 2;
 
-    private static CutSlice SliceAt(Section section, int wide, double depth, double thickness, double widening)
+    private static CutSlice SliceAt(Section section, int wide, double depth, double thickness)
     {
         double width = 0, longest = 0, shortest = double.MaxValue;
         var runs = section.RunsAt(depth);
         foreach (var (start, end) in wide == 1 ? runs : SideBySide(runs, section.Width.ApproximateMillimeters, wide))
         {
-            var run = (end - start) * widening;
+            var run = end - start;
             if (run <= NoMaterial)
                 continue;
             width += run;

@@ -9,6 +9,10 @@ internal readonly record struct CutSlice(double Thickness, double Width, double 
 {
     private const double Tolerance = 1e-9;
 
+    /// <summary>The slice where every run is wider and the way longer by so much.</summary>
+    public CutSlice Inclined(double widening, double lengthening) =>
+        new(Thickness * lengthening, Width * widening, LongestRun * widening, ShortestRun * widening);
+
     /// <summary>Whether the runs are as long as another slice's.</summary>
     public bool IsLike(CutSlice other) =>
         Math.Abs(Width - other.Width) < Tolerance

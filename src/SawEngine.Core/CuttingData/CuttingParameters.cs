@@ -69,6 +69,15 @@ public sealed record CuttingParameters
     /// <summary>Factor on the highest cutting rate of hollow and structural sections in a bundle, 0.5 to 0.65 of a solid's. From memory.</summary>
     public decimal HollowBundleFactor { get; init; } = 0.6m;
 
+    /// <summary>How many times as far out of square a blade at the end of its life cuts, in proportion between. From memory.</summary>
+    public decimal WornSquarenessFactor { get; init; } = 2m;
+
+    /// <summary>Area over which a new blade is broken in, in square meters. From memory: the first 50 to 100 in2 of hard grades, the first few bars of soft ones.</summary>
+    public decimal BreakInAreaSquareMeters { get; init; } = 0.06m;
+
+    /// <summary>What is left of the blade feed while a blade is broken in. From memory.</summary>
+    public decimal BreakInFeedFactor { get; init; } = 0.5m;
+
     /// <summary>Share of the travel that a run must last to count as the shortest: toes and tangents do not. Own choice.</summary>
     public decimal ShortestRunTravelShare { get; init; } = 0.05m;
 
@@ -93,6 +102,9 @@ public sealed record CuttingParameters
         new("carbideFactor", CarbideFactor, "", Memory, Confidence.FromMemory),
         new("solidBundleFactor", SolidBundleFactor, "", Memory, Confidence.FromMemory),
         new("hollowBundleFactor", HollowBundleFactor, "", Memory, Confidence.FromMemory),
+        new("wornSquarenessFactor", WornSquarenessFactor, "", Memory, Confidence.FromMemory),
+        new("breakInAreaM2", BreakInAreaSquareMeters, "m2", "the first 50 to 100 in2; " + Memory, Confidence.FromMemory),
+        new("breakInFeedFactor", BreakInFeedFactor, "", Memory, Confidence.FromMemory),
         new("shortestRunTravelShare", ShortestRunTravelShare, "", "own choice", Confidence.FromMemory),
     ];
 

@@ -10,7 +10,7 @@ namespace SawEngine.Core.CuttingData;
 internal static class LayChoice
 {
     public static BladeChoiceResult Choose(
-        Lay lay, Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CutBundle bundle, CuttingParameters parameters)
+        Lay lay, Section section, Grade grade, Saw saw, IReadOnlyList<EndCut> cuts, CutBundle bundle, CuttingParameters parameters, Length? squareness = null)
     {
         if (section.Area.SquareMillimeters <= 0 || section.Height <= Length.Zero || section.Width <= Length.Zero)
             return BladeChoiceResult.None(ObstacleCodes.NoMaterial, $"Section {section.Designation} has no area.");
@@ -24,20 +24,24 @@ internal static class LayChoice
                 return BladeChoiceResult.None(inBundle, $"Saw {saw.SawId} does not cut section {section.Designation} {bundle.Wide} wide and {bundle.High} high.");
         }
 
-        var profiles = laidCuts.Distinct().ToDictionary(cut => cut, cut => CutProfile.Of(laid, cut, bundle, parameters));
+        var profiles = laidCuts.Distinct().ToDictionary(cut => cut, cut => CutProfile.Of(laid, cut, bundle, parameters, saw.Cant));
         var narrowest = profiles[laidCuts.MinBy(cut => cut.AlongBar)];
         var ranked = BladesOf(saw).Select(blade => RankedBlade.Of(blade, narrowest, parameters)).ToArray();
-        return Best(ranked, blade => DataOf(blade, laidCuts, profiles, grade, saw, parameters), lay);
+        return Best(ranked, blade => DataOf(blade, laidCuts, profiles, grade, saw, parameters, squareness), lay, blade => Order(blade, saw, laid));
     }
 
+    /// <summary>Equally fast blades: the mounted one first, then worn ones for what is hard on good teeth, and good ones for solids.</summary>
+    private static (bool IsShelved, decimal Condition) Order(Blade blade, Saw saw, Section section) =>
+        (!string.Equals(blade.BladeId, saw.MountedBladeId, StringComparison.Ordinal), section.IsSolid ? -blade.RemainingLife : blade.RemainingLife);
+
     /// <summary>Tries the blades rank by rank; of one rank the fastest is taken.</summary>
-    private static BladeChoiceResult Best(RankedBlade[] blades, Func<Blade, (CutData[]? Cuts, CutObstacle? Obstacle)> dataOf, Lay lay)
+    private static BladeChoiceResult Best(RankedBlade[] blades, Func<Blade, (CutData[]? Cuts, CutObstacle? Obstacle)> dataOf, Lay lay, Func<Blade, (bool, decimal)> orderOf)
     {
         var obstacles = new Dictionary<RankedBlade, CutObstacle>();
         foreach (var rank in blades.GroupBy(blade => blade.Rank).OrderBy(group => group.Key))
         {
             (RankedBlade Blade, CutData[] Cuts, decimal Seconds)? best = null;
-            foreach (var blade in rank.OrderBy(blade => blade.Blade.BladeId, StringComparer.Ordinal))
+            foreach (var blade in rank.OrderBy(blade => orderOf(blade.Blade)).ThenBy(blade => blade.Blade.BladeId, StringComparer.Ordinal))
             {
                 var (cuts, obstacle) = dataOf(blade.Blade);
                 if (cuts is null)
@@ -73,11 +77,11 @@ internal static class LayChoice
     }
 
     private static (CutData[]? Cuts, CutObstacle? Obstacle) DataOf(
-        Blade blade, EndCut[] cuts, Dictionary<EndCut, CutProfile> profiles, Grade grade, Saw saw, CuttingParameters parameters)
+        Blade blade, EndCut[] cuts, Dictionary<EndCut, CutProfile> profiles, Grade grade, Saw saw, CuttingParameters parameters, Length? squareness)
     {
         var results = profiles.ToDictionary(
             pair => pair.Key,
-            pair => CuttingDataCalculator.For(pair.Value, grade, saw, blade, parameters));
+            pair => CuttingDataCalculator.For(pair.Value, grade, saw, blade, parameters, squareness));
         foreach (var cut in cuts)
         {
             if (results[cut].Obstacle is { } obstacle)

@@ -20,15 +20,17 @@ internal sealed class PowerFit
     private readonly double bundleFactor;
     private readonly CuttingPower power;
 
-    private PowerFit(CutProfile profile, Grade grade, Saw saw, Blade blade, BladeSpeed speed, ToothLoad load, CuttingParameters parameters)
+    private PowerFit(CutProfile profile, Grade grade, Saw saw, Blade blade, BladeSpeed speed, ToothLoad load, double share, CuttingParameters parameters)
     {
         this.profile = profile;
         this.grade = grade;
         this.saw = saw;
         this.speed = speed;
         this.load = load;
+        this.share = share;
         largestRateShare = (double)parameters.LargestRateShare;
         bundleFactor = profile.IsBundle ? (double)parameters.BundleFactor(profile.IsSolid) : 1;
+        fastestFeed = (double)saw.FastestBladeFeedMillimetersPerMinute * profile.Travel / profile.HeadTravel;
         power = new(
             blade.Kerf.ApproximateMillimeters,
             (double)grade.UnitPowerKilowattsPerCm3PerMinute.Value,
@@ -37,14 +39,19 @@ internal sealed class PowerFit
             (double)saw.DriveEfficiency);
     }
 
+    /// <summary>The fastest blade feed square to the blade; a canted head descends upright.</summary>
+    private readonly double fastestFeed;
+
+    private readonly double share;
+
     private double Slowest => (double)saw.SlowestBladeSpeed.MetersPerMinute;
 
     private double? Base => (double?)saw.BaseBladeSpeed?.MetersPerMinute;
 
     /// <summary>Null where even the lightest load per tooth is more than the motor can drive.</summary>
-    public static FittedFeed? Fit(CutProfile profile, Grade grade, Saw saw, Blade blade, BladeSpeed speed, ToothLoad load, CuttingParameters parameters)
+    public static FittedFeed? Fit(CutProfile profile, Grade grade, Saw saw, Blade blade, BladeSpeed speed, ToothLoad load, double share, CuttingParameters parameters)
     {
-        var fit = new PowerFit(profile, grade, saw, blade, speed, load, parameters);
+        var fit = new PowerFit(profile, grade, saw, blade, speed, load, share, parameters);
         var wanted = fit.FeedAt(speed.Reached, speed.IsClippedDown ? CutLimit.SawSpeedRange : CutLimit.GradeRate);
         if (fit.Fitted(wanted) is not { } feed)
             return null;
@@ -59,7 +66,7 @@ internal sealed class PowerFit
         if (IsEnoughFor(slowed))
             return slowed;
         return LeastIsDriven(slowed) is { } driven
-            ? driven with { Rate = Math.Min(driven.Rate, DrivenRate(driven.Speed)), RateLimit = CutLimit.Power }
+            ? driven with { Rate = Math.Min(driven.Rate, DrivenRate(driven.Speed) / share), RateLimit = CutLimit.Power }
             : null;
     }
 
@@ -99,6 +106,6 @@ internal sealed class PowerFit
     {
         var reference = (double)grade.ReferenceBladeSpeed.Value.MetersPerMinute;
         var rate = (double)grade.ReferenceCuttingRate.Value.SquareCentimetersPerMinute * Math.Min(speed.Wanted, bladeSpeed) / reference * (double)saw.RateFactor * bundleFactor;
-        return new(rate, limit, rate * largestRateShare, bladeSpeed, load, (double)saw.FastestBladeFeedMillimetersPerMinute);
+        return new(rate, limit, rate * largestRateShare, bladeSpeed, load, fastestFeed, share);
     }
 }

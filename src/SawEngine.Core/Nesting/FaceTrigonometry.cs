@@ -32,6 +32,9 @@ internal static class FaceTrigonometry
         return face.IsSquare ? kerf.Nanometers : kerf.Nanometers * Math.Sqrt(acrossWidth * acrossWidth + acrossHeight * acrossHeight + along * along) / along;
     }
 
+    /// <summary>How far a saw tilts that has swiveled by the one angle, for a trace that rises by the other, in thousandths of a degree.</summary>
+    public static double Tilt(int swivel, int trace) => Math.Atan(Slope(trace) * Cosine(swivel)) / Math.PI * 180_000d;
+
     private static double Slope(int millidegrees) => Math.Sin(Radians(millidegrees)) / Cosine(millidegrees);
 
     private static double Radians(int millidegrees) => millidegrees / 1000d / 180d * Math.PI;

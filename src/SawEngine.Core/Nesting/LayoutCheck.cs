@@ -1,5 +1,6 @@
 using System.Numerics;
 using SawEngine.Core.Orders;
+using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
 using SawEngine.Core.Sections;
 using SawEngine.Core.Stock;
@@ -19,6 +20,9 @@ internal sealed class LayoutCheck(
 
     /// <summary>What floating point may lose, in nanometers.</summary>
     private const double Noise = 2;
+
+    /// <summary>The same in thousandths of a degree.</summary>
+    private const double AngleNoise = 1e-6;
 
     private readonly CutRules _rules = problem.Rules;
     private readonly List<Violation> _violations = [];
@@ -331,24 +335,27 @@ internal sealed class LayoutCheck(
         var angles = layout.Cuts.SelectMany(cut => new[] { cut.StartCut, cut.EndCut })
             .Select(end => (Width: end.WidthAngle.Millidegrees, Height: end.HeightAngle.Millidegrees)).Distinct().ToList();
         var lying = Enumerable.Range(0, 4).Select(quarters => new Position(quarters, capacity, section)).ToList();
-        if (!lying.Any(position => position.Holds(0)))
+        if (!lying.Any(position => position.HoldsSquare))
             Add(NestRule.Capacity, section.Designation);
-        else if (!lying.Any(position => angles.All(angle => position.Across(angle) == 0)))
+        else if (_rules.MiterRange is not { Tilts: true } && !lying.Any(position => angles.All(angle => position.Across(angle) == 0)))
             Add(NestRule.MiterPlane, "miters in more than one plane");
         else
         {
-            var reaching = lying.Where(position => angles.All(angle => position.Across(angle) == 0 && Swivels(position.Along(angle)))).ToList();
+            var reaching = lying.Where(position => angles.All(angle => Reaches(position.Along(angle), position.Across(angle)))).ToList();
             if (reaching.Count == 0)
-                Add(NestRule.MiterRange, "miters beyond the swivel, however the bar lies");
-            else if (!reaching.Any(position => angles.All(angle => position.Holds(position.Along(angle)))))
+                Add(NestRule.MiterRange, "miters beyond what the saw swivels and tilts, however the bar lies");
+            else if (!reaching.Any(position => angles.All(position.Holds)))
                 Add(NestRule.Capacity, $"{section.Designation}, mitered");
         }
     }
 
-    private bool Swivels(int millidegrees) =>
-        millidegrees == 0
-        || (_rules.MiterRange is { } range
-            && (millidegrees < 0 ? -millidegrees <= range.Left.Millidegrees : millidegrees <= range.Right.Millidegrees));
+    /// <summary>Whether the saw swivels, and then tilts, to a face with these angles as the bar lies.</summary>
+    private bool Reaches(int along, int across) =>
+        IsWithin(along, _rules.MiterRange?.Left, _rules.MiterRange?.Right)
+        && IsWithin(FaceTrigonometry.Tilt(along, across), _rules.MiterRange?.TiltToFirstEnd, _rules.MiterRange?.TiltToSecondEnd);
+
+    private static bool IsWithin(double millidegrees, Angle? negative, Angle? positive) =>
+        Math.Abs(millidegrees) <= AngleNoise + ((millidegrees < 0 ? negative : positive)?.Millidegrees ?? 0);
 
     private long RawTrim(StockItem stock) =>
         stock.EndCondition == EndCondition.Sawn || !_rules.Trim.TryGetValue(stock.EndCondition, out var trim) ? 0 : trim.Nanometers;
@@ -374,18 +381,21 @@ internal sealed class LayoutCheck(
         /// <summary>The angle in the plane in which the saw swivels. Half a turn exchanges left and right.</summary>
         public int Along((int Width, int Height) angle) => (IsUpright ? angle.Width : angle.Height) * (Quarters < 2 ? 1 : -1);
 
-        /// <summary>The size of the angle that no swivel makes.</summary>
-        public int Across((int Width, int Height) angle) => Math.Abs(IsUpright ? angle.Height : angle.Width);
+        /// <summary>The angle in the other plane, in which a saw may tilt.</summary>
+        public int Across((int Width, int Height) angle) => (IsUpright ? angle.Height : angle.Width) * (Quarters is 0 or 3 ? 1 : -1);
 
-        public bool Holds(int millidegrees)
+        public bool HoldsSquare => Holds((0, 0));
+
+        public bool Holds((int Width, int Height) angle)
         {
             var (alongBlade, upright) = IsUpright
                 ? (Section.Width.Nanometers, Section.Height.Nanometers)
                 : (Section.Height.Nanometers, Section.Width.Nanometers);
-            var mitered = alongBlade / FaceTrigonometry.Cosine(millidegrees);
+            var mitered = alongBlade / FaceTrigonometry.Cosine(Along(angle));
+            var travel = upright / Math.Cos(FaceTrigonometry.Tilt(Along(angle), Across(angle)) / 180_000d * Math.PI);
             return Section.Shape is SectionShape.Round or SectionShape.RoundTube or SectionShape.Pipe
-                ? mitered <= Capacity.Round.Nanometers + Noise
-                : mitered <= Capacity.Width.Nanometers + Noise && upright <= Capacity.Height.Nanometers;
+                ? Math.Max(mitered, travel) <= Capacity.Round.Nanometers + Noise
+                : mitered <= Capacity.Width.Nanometers + Noise && travel <= Capacity.Height.Nanometers + (travel > upright ? Noise : 0);
         }
     }
 }

@@ -25,6 +25,18 @@ public readonly record struct EndCut(Angle HeightAngle, Angle WidthAngle)
     /// <summary>How much longer a cut is along the bar than square to itself: sqrt(1 + tan² a + tan² b).</summary>
     internal double AlongBar => Math.Sqrt(1 + HeightAngle.Tangent * HeightAngle.Tangent + WidthAngle.Tangent * WidthAngle.Tangent);
 
+    /// <summary>By how much a blade that is swiveled to the face meets more material than square: 1/cos a of the swivel a, the angle in the plane of the width.</summary>
+    internal double SwivelFactor => Math.Sqrt(1 + WidthAngle.Tangent * WidthAngle.Tangent);
+
+    /// <summary>
+    /// By how much the travel is longer than square on a saw that swivels and then tilts to the face: 1/cos b, with tan b = tan h cos a of the angle h in the
+    /// plane of the height, so that A/(cos a cos b) is the area of the face, A sqrt(1 + tan² a + tan² h).
+    /// </summary>
+    internal double TiltFactor => AlongBar / SwivelFactor;
+
+    /// <summary>Tangent of the tilt b of a saw that swivels first, tan h cos a.</summary>
+    internal double TiltTangent => HeightAngle.Tangent / SwivelFactor;
+
     /// <summary>Length that a kerf takes along the bar: kerf × sqrt(1 + tan² a + tan² b), rounded up to the computed grid; the kerf itself where square.</summary>
     public Length KerfAlongBar(Length kerf) =>
         IsSquare ? kerf : Length.RoundUpToGrid(kerf.ApproximateMillimeters * AlongBar);

@@ -175,10 +175,18 @@ internal sealed class PlanRollUp(
     private List<Warning> WarningsOf(IReadOnlyList<PlannedJob> plannedJobs, IReadOnlyList<PlannedLayout> layouts) =>
         plannedJobs.SelectMany(job => job.Square.Warnings.Concat(job.Mitered?.Warnings ?? []).DistinctBy(warning => warning.Code)
                 .Select(warning => new Warning(warning.Code, warning.Detail, job.Scheduled.JobId)))
+            .Concat(TolerancesNotHeld())
             .Concat(OverdueOrders())
             .Concat(RemnantsNotKept(layouts))
             .OrderBy(warning => warning.Code, StringComparer.Ordinal).ThenBy(warning => warning.OrderId, StringComparer.Ordinal).ThenBy(warning => warning.JobId, StringComparer.Ordinal)
             .ToList();
+
+    private IEnumerable<Warning> TolerancesNotHeld()
+    {
+        var stage = new ToleranceStage(problem);
+        return jobs.Where(job => scheduled.ContainsKey(job.JobId))
+            .SelectMany(job => stage.Of(job.JobId, problem.Saws.First(saw => saw.Saw.SawId == scheduled[job.JobId].SawId).Saw, BarsOf(job)));
+    }
 
     private IEnumerable<Warning> OverdueOrders() =>
         problem.Orders.Where(order => order.Due < problem.PlanStart)

@@ -138,8 +138,8 @@ internal sealed class SawSetting
     private BundleWork Timed(BarLayout laid, IReadOnlyList<SawCut> cuts, CutBundle bundle, int times)
     {
         var data = cuts.Select(cut => CuttingOf(cut.Face, bundle)).ToList();
-        var planned = cuts.Zip(data, (cut, one) => new PlannedCut(cut.Index, one!.CutSeconds, SwivelOf(cut.Face), cut.FreesPiece ? bundle.Bars : 0)).ToList();
-        var time = BarTime.Of(Saw, planned, laid.Remainder.Length > Length.Zero, planned.Count == 0 ? Angle.Zero : planned[^1].Swivel, bundle.Bars);
+        var planned = cuts.Zip(data, (cut, one) => new PlannedCut(cut.Index, one!.CutSeconds, Lay.Of(cut.Face), cut.FreesPiece ? bundle.Bars : 0)).ToList();
+        var time = BarTime.Of(Saw, planned, laid.Remainder.Length > Length.Zero, planned.Count == 0 ? EndCut.Square : planned[^1].Face, bundle.Bars);
         var passes = cuts.Zip(time.Cycles, (cut, cycle) => (cut, cycle)).Zip(data, (pass, one) => new PassWork(pass.cut, pass.cycle, one!.BladeLifeBillionths)).ToList();
         var endsWithBar = cuts.Count(cut => cut.FreesPiece) < laid.Cuts.Count;
         var remainder = endsWithBar ? time.Remainder with { Unload = Saw.Times.UnloadSecondsPerPiece * bundle.Bars } : time.Remainder;
@@ -150,19 +150,17 @@ internal sealed class SawSetting
     private CutData? CuttingTogether(EndCut face, CutBundle bundle)
     {
         var lies = Lay.Of(Group.Section);
-        var teeth = RankedBlade.Of(Blade, CutProfile.Of(lies, EndCut.Square, bundle, CuttingParameters.Default), CuttingParameters.Default).Rank.Class;
+        var teeth = RankedBlade.Of(Blade, CutProfile.Of(lies, EndCut.Square, bundle, CuttingParameters.Default, Saw.Cant), CuttingParameters.Default).Rank.Class;
         var data = teeth > Math.Max(teethRank, AllowedTeeth) ? null : CuttingDataCalculator.For(lies, Grade, Saw, Blade, Lay.Of(face), bundle).Data;
         return data?.CutsPerBlade == 0 ? null : data;
     }
 
-    /// <summary>Whether the saw swivels to the faces of turned pieces too, which may have the other hand.</summary>
+    /// <summary>Whether the saw swivels and tilts to the faces of turned pieces too, which may have the other hand.</summary>
     private bool Reaches(BarLayout laid) =>
         laid.Cuts.Where(cut => cut.Turn != PieceTurn.None).SelectMany(cut => new[] { cut.StartCut, cut.EndCut })
             .All(face => SawFit.Obstacle(Saw, Lay.Of(Group.Section), Lay.Of(face)) is null);
 
     private static EndCut WithoutHand(EndCut face) => new(face.HeightAngle.Size, face.WidthAngle.Size);
-
-    private Angle SwivelOf(EndCut face) => Lay.Of(face).WidthAngle;
 
     private static SawSetting? Of(CuttingGroup group, Grade grade, Saw saw, IReadOnlyDictionary<EndCondition, Length> trim, Lay lay, List<OrderLine> lines)
     {

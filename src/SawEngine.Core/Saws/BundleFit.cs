@@ -23,7 +23,7 @@ public static class BundleFit
     /// <summary>The bundle is wider or higher than the saw takes at this angle.</summary>
     public const string TooLarge = "bundle_exceeds_capacity";
 
-    /// <summary>The code of what stands in the way of a bundle at one cut; null where nothing does. A miter takes width by 1/cos a.</summary>
+    /// <summary>The code of what stands in the way of a bundle at one cut; null where nothing does. A swivel takes width by 1/cos a, a tilt height by 1/cos b.</summary>
     /// <param name="saw">The saw.</param>
     /// <param name="section">The section as it lies.</param>
     /// <param name="cut">The cut as it lies.</param>
@@ -58,8 +58,9 @@ public static class BundleFit
 
     private static bool Holds(BundleCapacity clamped, SawCapacity? capacity, Section section, EndCut cut, CutBundle bundle)
     {
-        var width = section.Width.ApproximateMillimeters * bundle.Wide * cut.AlongBar;
-        return width <= Least(clamped.LargestWidth, capacity?.Width) && section.Height.ApproximateMillimeters * bundle.High <= Least(clamped.LargestHeight, capacity?.Height);
+        var width = section.Width.ApproximateMillimeters * bundle.Wide * cut.SwivelFactor;
+        var height = section.Height.ApproximateMillimeters * bundle.High * cut.TiltFactor;
+        return width <= Least(clamped.LargestWidth, capacity?.Width) && height <= Least(clamped.LargestHeight, capacity?.Height);
     }
 
     private static double Least(Length? a, Length? b) => Math.Min(a?.ApproximateMillimeters ?? double.MaxValue, b?.ApproximateMillimeters ?? double.MaxValue) + 1e-6;

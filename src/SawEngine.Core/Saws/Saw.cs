@@ -1,3 +1,4 @@
+using SawEngine.Core.Accuracy;
 using SawEngine.Core.Quantities;
 
 namespace SawEngine.Core.Saws;
@@ -11,8 +12,14 @@ public sealed record Saw
     /// <summary>The largest sections that it holds.</summary>
     public required SawCapacity Capacity { get; init; }
 
-    /// <summary>How far it swivels; null for a saw that cuts square only.</summary>
+    /// <summary>How far it swivels and tilts; null for a saw that cuts square only.</summary>
     public MiterRange? MiterRange { get; init; }
+
+    /// <summary>
+    /// By how much the blade's right-hand end is lower than its left-hand one, looking along the bar from first to second end, while the head descends upright;
+    /// zero for a level blade.
+    /// </summary>
+    public Angle Cant { get; init; }
 
     /// <summary>The cut bundles that it clamps; null for a saw that cuts single bars only.</summary>
     public BundleCapacity? Bundle { get; init; }
@@ -64,6 +71,9 @@ public sealed record Saw
 
     /// <summary>Machine cost of an hour, without labor.</summary>
     public Money MachineCostPerHour { get; init; }
+
+    /// <summary>How exactly it sets lengths and how square it cuts.</summary>
+    public required SawAccuracy Accuracy { get; init; }
 
     /// <summary>Times of its motions and of handling.</summary>
     public required SawTimes Times { get; init; }

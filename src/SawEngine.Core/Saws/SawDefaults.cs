@@ -1,3 +1,4 @@
+using SawEngine.Core.Accuracy;
 using SawEngine.Core.Quantities;
 
 namespace SawEngine.Core.Saws;
@@ -44,6 +45,14 @@ public sealed record SawDefaults
     /// <summary>Factor on the cutting rate.</summary>
     public decimal RateFactor => this["rateFactor"];
 
+    /// <summary>How exactly it sets lengths and how square it cuts.</summary>
+    public SawAccuracy Accuracy => new()
+    {
+        IndexErrorPerStroke = Length.FromMillimeters(this["accuracy.indexErrorPerStroke"]),
+        KerfError = Length.FromMillimeters(this["accuracy.kerfError"]),
+        Squareness = this["accuracy.squareness"],
+    };
+
     /// <summary>Times of motions, handling and set-ups.</summary>
     public SawTimes Times => new()
     {
@@ -72,6 +81,9 @@ public sealed record SawDefaults
         new("barFeedStroke", 500m, "mm", Memory, Confidence.FromMemory),
         new("loadLimitKg", LoadLimitOf(capacity), "kg", "two bars of 6 m of the largest solid round in steel, on whole 100 kg, at least 500 kg; " + Memory, Confidence.FromMemory),
         new("rateFactor", 1m, "", "no measurements of the shop", Confidence.Computed),
+        new("accuracy.indexErrorPerStroke", 0.05m, "mm", "a bar feed with position feedback sets within 0.05 mm (0.002 in); " + Practice, Confidence.CommonPractice),
+        new("accuracy.kerfError", 0.05m, "mm", Memory, Confidence.FromMemory),
+        new("accuracy.squareness", 0.003m, "", "0.3 % of the height as an acceptance figure, 0.2 to 0.4 % typical; " + Memory, Confidence.FromMemory),
         new("times.loadSecondsPerBar", 240m, "s", "crane 3 to 6 min, roller table 1 to 2 min; " + Memory, Confidence.FromMemory),
         new("times.indexSecondsPerStroke", 10m, "s", AutomaticCycle, Confidence.FromMemory),
         new("times.clampSecondsPerCut", 4m, "s", AutomaticCycle, Confidence.FromMemory),

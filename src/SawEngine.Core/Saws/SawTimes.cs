@@ -15,7 +15,13 @@ public sealed record SawTimes
     /// <summary>Approach, overtravel and retract of the blade around one cut.</summary>
     public required decimal ApproachSecondsPerCut { get; init; }
 
-    /// <summary>Swiveling to another angle.</summary>
+    /// <summary>Retract of the blade after one cut, where <see cref="ApproachSecondsPerCut"/> does not hold it.</summary>
+    public decimal RetractSecondsPerCut { get; init; }
+
+    /// <summary>Whether the bar feed moves while the blade retracts, so that only the longer of the two takes time.</summary>
+    public bool IndexesWhileRetracting { get; init; }
+
+    /// <summary>Swiveling, or tilting, to another angle.</summary>
     public required decimal SwivelSeconds { get; init; }
 
     /// <summary>Removing, deburring, marking and stacking one piece.</summary>

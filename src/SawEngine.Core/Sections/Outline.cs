@@ -30,10 +30,34 @@ internal sealed class Outline
     /// <summary>Area in mm2 by Green's theorem.</summary>
     public double Area => _edges.Sum(e => e.AreaTerm);
 
+    public double Height => _height;
+
+    public double Width => _width;
+
     public IReadOnlyList<double> Breakpoints => _breakpoints;
 
     /// <summary>The outline turned a quarter.</summary>
     public Outline Turned() => new([.. _edges.Select(e => e.Map(p => new(_height - p.Y, p.X)))], _width, _height);
+
+    /// <summary>
+    /// Copies of the outline, each moved by so much to the right and down, as a blade meets them whose right-hand end is lower by an angle: turned until the
+    /// blade lies level, and moved into the corner.
+    /// </summary>
+    public Outline Canted(IEnumerable<Point> places, double radians)
+    {
+        var (sine, cosine) = Math.SinCos(radians);
+        var turned = places.SelectMany(place => _edges.SelectMany(edge => Turn(edge, p => Level(p + place)))).ToList();
+        var corner = new Point(turned.Min(edge => Math.Min(edge.From.X, edge.To.X)), turned.Min(edge => edge.Top));
+        List<Edge> moved = [.. turned.Select(edge => edge.Map(p => p - corner))];
+        return new(moved, moved.Max(edge => edge.Bottom), moved.Max(edge => Math.Max(edge.From.X, edge.To.X)));
+
+        Point Level(Point p) => new(p.X * cosine + p.Y * sine, p.Y * cosine - p.X * sine);
+
+        // A turned arc leaves its quadrant.
+        static IEnumerable<Edge> Turn(Edge edge, Func<Point, Point> turn) => edge.Radius == 0
+            ? [edge.Map(turn)]
+            : Edge.Arc(turn(edge.From), turn(edge.To), turn(edge.Center), edge.Radius, edge.Sweep);
+    }
 
     /// <summary>
     /// Runs of material at a depth, ascending and apart. At a breakpoint the two sides may differ: then the side with more material

@@ -1,4 +1,5 @@
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
 
 namespace SawEngine.Core.Sections;
 
@@ -68,6 +69,19 @@ public sealed class OutlineSection : Section
         Source = Source,
         Confidence = Confidence,
     };
+
+    internal override Section Canted(CutBundle bundle, Angle cant)
+    {
+        var places = Enumerable.Range(0, bundle.Bars).Select(bar => new Point(bar % bundle.Wide * _outline.Width, (bundle.High - 1 - bar / bundle.Wide) * _outline.Height));
+        var canted = _outline.Canted(places, cant.Millidegrees * Math.PI / 180_000);
+        return new OutlineSection(canted, Length.RoundUpToGrid(canted.Height), Length.RoundUpToGrid(canted.Width), new(Area.SquareMillimeters * bundle.Bars))
+        {
+            Designation = Designation,
+            Shape = Shape,
+            Source = Source,
+            Confidence = Confidence,
+        };
+    }
 
     private static SectionFault TooLarge(string radius) => new(radius, "too_large", $"{radius} does not fit into the sides that meet there.");
 }

@@ -1,4 +1,5 @@
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Saws;
 
 namespace SawEngine.Core.Sections;
 
@@ -55,6 +56,12 @@ public abstract class Section : IEquatable<Section>
 
     /// <summary>The section turned a quarter, so that height and width change places.</summary>
     internal abstract Section Turned();
+
+    /// <summary>
+    /// Bars of the section that are cut together, as a blade meets them whose right-hand end is lower by an angle. Height is the blade's way square to itself,
+    /// H cos c + W sin c of what has square corners. Null where the outline is not known.
+    /// </summary>
+    internal virtual Section? Canted(CutBundle bundle, Angle cant) => null;
 
     /// <inheritdoc/>
     public bool Equals(Section? other) => other is not null && string.Equals(Designation, other.Designation, StringComparison.Ordinal);

@@ -1,4 +1,4 @@
-using SawEngine.Core.Quantities;
+using SawEngine.Core.Orders;
 using SawEngine.Core.Saws;
 
 namespace SawEngine.Core.Times;
@@ -30,15 +30,15 @@ public sealed record BarTime
     /// <param name="saw">The saw.</param>
     /// <param name="cuts">Its cuts in order, trim cuts included.</param>
     /// <param name="hasRemainder">Whether something is left to rack or bin.</param>
-    /// <param name="angleBefore">Where the saw stands from the bar before.</param>
+    /// <param name="before">The face that the saw stands for from the bar before.</param>
     /// <param name="bars">Bars that are cut together; each is loaded, and its remainder handled, by itself.</param>
-    public static BarTime Of(Saw saw, IReadOnlyList<PlannedCut> cuts, bool hasRemainder, Angle angleBefore, int bars = 1)
+    public static BarTime Of(Saw saw, IReadOnlyList<PlannedCut> cuts, bool hasRemainder, EndCut before, int bars = 1)
     {
         var cycles = new List<TimeParts>(cuts.Count);
         foreach (var cut in cuts)
         {
-            cycles.Add(CutCycle.Of(saw, cut, angleBefore));
-            angleBefore = cut.Swivel;
+            cycles.Add(CutCycle.Of(saw, cut, before));
+            before = cut.Face;
         }
 
         var load = TimeParts.Zero with { Load = saw.Times.LoadSecondsPerBar * bars };

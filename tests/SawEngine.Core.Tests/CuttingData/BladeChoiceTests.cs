@@ -65,7 +65,7 @@ public sealed class BladeChoiceTests
     public void Every_parameter_has_a_name_of_its_own_and_a_source()
     {
         var values = CuttingParameters.Default.Values;
-        Assert.Equal(19, values.Select(value => value.Name).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(22, values.Select(value => value.Name).Distinct(StringComparer.Ordinal).Count());
         Assert.All(values, value => Assert.NotEmpty(value.Source));
     }
 

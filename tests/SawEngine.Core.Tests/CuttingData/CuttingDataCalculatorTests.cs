@@ -106,6 +106,19 @@ public sealed class CuttingDataCalculatorTests
         Assert.True(halved.CutSeconds > driven.CutSeconds);
     }
 
+    /// <summary>
+    /// A drive of 0.6 kW with constant torque below 60 m/min has 0.2 kW at 20 m/min. By hand: 0.2 kW x 0.75 / (0.175 cm x 0.0364 kW per cm3/min x 2 x 1.2)
+    /// = 9.812 cm2/min, so 100 cm2 take 10.192 min.
+    /// </summary>
+    [Fact]
+    public void Torque_at_20_meters_per_minute_gives_a_third_of_the_power()
+    {
+        var saw = Shop.Saw(fastest: 20m, motor: 0.6m) with { BaseBladeSpeed = new(60m) };
+        var data = Data(TestSection.Solid(100m, 100m), "1045", saw, Shop.Blade(1.4m, 2m));
+        Assert.Equal((CutLimit.Power, 0.20m, 20m), (data.LimitedBy, data.PowerKilowatts, data.BladeSpeed.MetersPerMinute));
+        Assert.InRange(data.CutSeconds, 611.5m, 611.6m);
+    }
+
     [Fact]
     public void Work_hardening_grade_is_not_cut_by_a_motor_too_weak_for_its_lightest_chip()
     {
@@ -139,7 +152,7 @@ public sealed class CuttingDataCalculatorTests
             var profile = CutProfile.Of(section, EndCut.Square, CuttingParameters.Default);
             var load = new ToothLoad(profile, grade, choice.Blade, CuttingParameters.Default);
             var speed = BladeSpeed.Of(profile, grade, saw, choice.Blade, CuttingParameters.Default);
-            var feed = PowerFit.Fit(profile, grade, saw, choice.Blade, speed, load, CuttingParameters.Default)!.Feed;
+            var feed = PowerFit.Fit(profile, grade, saw, choice.Blade, speed, load, share: 1, CuttingParameters.Default)!.Feed;
             Assert.All(profile.Slices, slice =>
             {
                 var tooth = feed.At(slice).Feed * load.Pitch / (1000 * feed.Speed);
@@ -165,6 +178,49 @@ public sealed class CuttingDataCalculatorTests
             var fast = Seconds(section, grade, Shop.Saw(fastest: fastest + more, motor: (decimal)motor), blade);
             Assert.True(fast <= slow, $"{section.Designation} {grade.Designation} {blade.BladeId} {fastest} + {more}: {fast} > {slow}");
         }, iter: 2000);
+
+    /// <summary>Speed, rate and all else fixed; only the solid is larger.</summary>
+    [Fact]
+    public void Larger_area_is_never_quicker() =>
+        Gen.Select(Gen.Bool, Gen.Int[10, 300], Gen.Int[10, 300], Gen.Int[0, 60], Gen.Int[0, 60], Grades, AnyBlade).Sample((round, width, height, wider, higher, grade, blade) =>
+        {
+            var small = round ? TestSection.Round(width) : TestSection.Solid(width, height);
+            var large = round ? TestSection.Round(width + wider) : TestSection.Solid(width + wider, height + higher);
+            var (less, more) = (CuttingDataCalculator.For(small, grade, Shop.Saw(slowest: 1m, fastest: 10m), blade, EndCut.Square).Data, CuttingDataCalculator.For(large, grade, Shop.Saw(slowest: 1m, fastest: 10m), blade, EndCut.Square).Data);
+            if (less is not null && more is not null && less.Factors.Select(factor => factor.Code).SequenceEqual(more.Factors.Select(factor => factor.Code)) && less.BladeSpeed == more.BladeSpeed)
+                Assert.True(more.CutSeconds >= less.CutSeconds, $"{large.Designation} {more.CutSeconds} < {small.Designation} {less.CutSeconds} {grade.Designation} {blade.BladeId}");
+        }, iter: 3000);
+
+    [Fact]
+    public void Better_blade_is_never_slower() =>
+        Gen.Select(Sections, Grades, AnyBlade, Gen.Int[0, 100], Gen.Int[0, 100], Gen.Int[1, 200]).Sample((section, grade, blade, life, more, square) =>
+        {
+            var (worn, good) = (blade with { RemainingLife = Math.Min(life, more) / 100m }, blade with { RemainingLife = Math.Max(life, more) / 100m });
+            var (slow, fast) = (Square(worn), Square(good));
+            Assert.True(fast <= slow, $"{section.Designation} {grade.Designation} {blade.BladeId} {worn.RemainingLife} {good.RemainingLife}: {fast} > {slow}");
+            Assert.True(Seconds(section, grade, Shop.Saw(), blade with { ToothMaterial = ToothMaterial.Carbide }) <= Seconds(section, grade, Shop.Saw(), blade with { ToothMaterial = ToothMaterial.Bimetal }));
+            Assert.True(Seconds(section, grade, Shop.Saw(), blade with { ToothMaterial = ToothMaterial.Bimetal }) <= Seconds(section, grade, Shop.Saw(), blade with { ToothMaterial = ToothMaterial.CarbonSteel }));
+
+            decimal Square(Blade one) => CuttingDataCalculator.For(section, grade, Shop.Saw(), one, EndCut.Square, CutBundle.Single, squareness: new(square * 10_000)).Data?.CutSeconds ?? decimal.MaxValue;
+        }, iter: 2000);
+
+    /// <summary>The rate of a solid that no other limit holds back is the grade's, times each factor that is listed, once.</summary>
+    [Fact]
+    public void Factors_listed_are_the_factors_applied()
+    {
+        var seen = 0;
+        Gen.Select(Gen.Int[40, 300], Grades, AnyBlade, Gen.Int[20, 150], Gen.Bool, Gen.Int[1, 20]).Sample((size, grade, blade, fastest, coolant, factor) =>
+        {
+            var saw = Shop.Saw(fastest: fastest, motor: 100m) with { Coolant = coolant, RateFactor = factor / 10m };
+            if (CuttingDataCalculator.For(TestSection.Solid(size, size), grade, saw, blade, EndCut.Square).Data is not { LimitedBy: CutLimit.GradeRate or CutLimit.SawSpeedRange } data)
+                return;
+            Interlocked.Increment(ref seen);
+            Assert.Equal(data.Factors.Count, data.Factors.DistinctBy(one => one.Code).Count());
+            var expected = data.Factors.Aggregate(grade.ReferenceCuttingRate.Value.SquareCentimetersPerMinute, (rate, one) => rate * one.Value);
+            Assert.InRange(size * size / 100m / expected * 60m, data.CutSeconds * 0.999m - 0.2m, data.CutSeconds * 1.001m + 0.2m);
+        }, iter: 2000);
+        Assert.True(seen > 300, $"{seen}");
+    }
 
     [Theory]
     [InlineData("4140 pre-hard", "4140 annealed")]

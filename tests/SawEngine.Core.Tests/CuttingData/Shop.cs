@@ -27,6 +27,7 @@ internal static class Shop
             LoadLimit = defaults.LoadLimit,
             Tail = Length.FromMillimeters(100),
             Blades = [],
+            Accuracy = defaults.Accuracy,
             Times = defaults.Times,
         };
     }

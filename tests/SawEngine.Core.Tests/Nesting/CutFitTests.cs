@@ -1,3 +1,4 @@
+using CsCheck;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
@@ -73,6 +74,27 @@ public class CutFitTests
     [Fact]
     public void Compound_miter_is_out_of_reach_of_a_swivel() =>
         Assert.Equal(UnplacedReason.NoSawCutsMiter, Reason(100, 100, new(Angle.FromDegrees(10), Angle.FromDegrees(10))));
+
+    /// <summary>The solvers' view of swivel, tilt and capacity against the verifier's, which computes them by itself.</summary>
+    [Fact]
+    public void Verifier_passes_just_the_miters_that_some_lay_allows()
+    {
+        var seen = new int[2];
+        Gen.Select(Gen.Int[100, 300], Gen.Int[100, 300], Angles, Gen.Select(Angles, Angles), Gen.Select(Gen.Int[0, 60], Gen.Int[0, 60])).Sample((width, height, first, angles, tilts) =>
+        {
+            var rules = Rules with { MiterRange = Rules.MiterRange! with { TiltToFirstEnd = Angle.FromDegrees(tilts.Item1), TiltToSecondEnd = Angle.FromDegrees(tilts.Item2) } };
+            var line = Line("10", 3000, 1) with { Section = Rectangle.Of($"Flat {width}x{height}", width, height, width * height, SectionShape.Flat), FirstEnd = first, SecondEnd = new(angles.Item1.HeightAngle, angles.Item2.WidthAngle) };
+            var problem = new NestProblem { Lines = [line], Stock = [Bar("B", 6000, 1) with { Section = line.Section }], Rules = rules };
+            var laid = LayoutPositions.Lay(problem.Stock[0], [line], rules, LayoutCost.Of(problem))!;
+            var isRefused = NestVerifier.VerifyLayout(problem, laid).Any(violation => violation.Code is NestRule.Capacity or NestRule.MiterPlane or NestRule.MiterRange);
+            Assert.Equal(CutFit.LaysOf(line, rules).Count == 0, isRefused);
+            Interlocked.Increment(ref seen[isRefused ? 1 : 0]);
+        }, iter: 3000);
+        Assert.All(seen, count => Assert.True(count > 300, $"{seen[0]} passed, {seen[1]} refused"));
+    }
+
+    private static readonly Gen<EndCut> Angles = Gen.Select(Gen.Int[-60, 60], Gen.Int[-60, 60], Gen.Int[0, 3], (height, width, planes) =>
+        new EndCut(Angle.FromDegrees((planes & 1) == 0 ? 0 : height), Angle.FromDegrees((planes & 2) == 0 ? 0 : width)));
 
     [Fact]
     public void Saw_without_swivel_cuts_no_miter() =>

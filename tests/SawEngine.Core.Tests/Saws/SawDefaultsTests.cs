@@ -9,7 +9,7 @@ public sealed class SawDefaultsTests
     public void Every_default_has_a_source_and_a_name_of_its_own()
     {
         var values = SawDefaults.For(Capacity(410)).Values;
-        Assert.Equal(18, values.Count);
+        Assert.Equal(21, values.Count);
         Assert.Equal(values.Count, values.Select(value => value.Name).Distinct(StringComparer.Ordinal).Count());
         Assert.All(values, value => Assert.NotEmpty(value.Source));
         Assert.All(values, value => Assert.True(value.Value > 0m));

@@ -102,6 +102,7 @@ internal static class Workshop
             Tail = Mm(tail),
             Blades = DefaultBlades.For(capacity).Select(blade => blade with { Kerf = Mm(kerf), Cost = new(90m) }).OrderBy(blade => blade.BladeId, StringComparer.Ordinal).ToList(),
             MachineCostPerHour = new(48m),
+            Accuracy = defaults.Accuracy,
             Times = defaults.Times,
         };
     }

@@ -14,6 +14,9 @@ public sealed record CutNotPossibleJson
     /// <summary>Saw.</summary>
     public required string SawId { get; init; }
 
+    /// <summary>The blade with which it cannot; absent where that goes for all of the saw's.</summary>
+    public string? BladeId { get; init; }
+
     /// <summary>Why, for a program.</summary>
     [KnownValues(
         SawFit.Capacity, SawFit.MiterRange, SawFit.MiterPlane, SawFit.CompoundMiter, BundleFit.TooManyBars, BundleFit.SectionNotBundled, BundleFit.NoHoldDown,

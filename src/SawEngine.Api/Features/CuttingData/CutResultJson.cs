@@ -17,8 +17,8 @@ public sealed record CutResultJson
     /// <summary>Saw.</summary>
     public required string SawId { get; init; }
 
-    /// <summary>Place among the saws that can make the cut, by time, then by id; 1 is the fastest.</summary>
-    [Range(1, PlanLimits.Saws)]
+    /// <summary>Place among the saws, or saws and blades, that can make the cut, by time, then by id; 1 is the fastest.</summary>
+    [Range(1, PlanLimits.Saws * PlanLimits.Blades)]
     public required int Rank { get; init; }
 
     /// <summary>Designation of the section.</summary>
@@ -95,6 +95,30 @@ public sealed record CutResultJson
     /// <summary>Time that the blade is in the work in seconds.</summary>
     [Range(0, int.MaxValue)]
     public required decimal SecondsPerCut { get; init; }
+
+    /// <summary>One cycle of the saw; with `piece` only.</summary>
+    public CutCycleJson? CycleSeconds { get; init; }
+
+    /// <summary>How exactly the length is cut; with `piece` only.</summary>
+    public LengthAccuracyJson? LengthAccuracy { get; init; }
+
+    /// <summary>How far the face may be out of square over the blade's way, in the length unit of the request, rounded to 1.27 µm (0.00005 in).</summary>
+    [LengthRange]
+    public required decimal OutOfSquare { get; init; }
+
+    /// <summary>Whether the ordered squareness is held; absent where none is ordered.</summary>
+    public bool? HoldsSquareness { get; init; }
+
+    /// <summary>Stress of the blade bent over the saw's wheels in MPa, E t/D; absent where their diameter is not stated.</summary>
+    [Range(0, int.MaxValue)]
+    public decimal? BendingStressMpa { get; init; }
+
+    /// <summary>Diameter of the wheels over the thickness of the blade: below 300 it fails early; absent where the diameter is not stated.</summary>
+    [Range(0, int.MaxValue)]
+    public decimal? WheelDiameterPerThickness { get; init; }
+
+    /// <summary>How a new blade is broken in.</summary>
+    public required BreakInJson BreakIn { get; init; }
 
     /// <summary>Area that a new blade cuts in this grade in m2.</summary>
     public required SourcedValueJson BladeLifeM2 { get; init; }

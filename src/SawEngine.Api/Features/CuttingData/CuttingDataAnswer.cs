@@ -56,8 +56,20 @@ internal sealed class CuttingDataAnswer
     private CutComparison Compare(WantedCutJson cut)
     {
         var saws = _saws.Select(mapped => mapped.Saw).Where(saw => cut.SawIds?.Contains(saw.SawId, StringComparer.Ordinal) ?? true);
-        return CutComparison.Of(_materials.Section(cut.Section)!, _materials.Grade(cut.Grade)!, cut.Face.ToEndCut(), saws, cut.BladeId, BundleOf(cut));
+        return _request.CompareBlades && cut.BladeId is null ? CutComparison.OverBlades(WantedOf(cut), saws) : CutComparison.Of(WantedOf(cut), saws);
     }
+
+    private WantedCut WantedOf(WantedCutJson cut) => new()
+    {
+        Section = _materials.Section(cut.Section)!,
+        Grade = _materials.Grade(cut.Grade)!,
+        Face = cut.Face.ToEndCut(),
+        Bundle = BundleOf(cut),
+        BladeId = cut.BladeId,
+        Squareness = _scale.Read(cut.Squareness),
+        PieceLength = cut.Piece is { } piece ? _scale.Read(piece) : null,
+        Tolerance = cut.Piece?.Tolerance?.ToTolerance(_scale),
+    };
 
     private static CutBundle BundleOf(WantedCutJson cut) => cut.Bundle is { } bundle ? CutBundle.Full(bundle.Wide, bundle.High) : CutBundle.Single;
 
@@ -98,6 +110,14 @@ internal sealed class CuttingDataAnswer
             AreaMm2 = data.CutArea.SquareMillimeters,
             AreaIn2 = _inches ? CustomaryUnits.SquareInches(data.CutArea.SquareMillimeters) : null,
             SecondsPerCut = data.CutSeconds,
+            CycleSeconds = onSaw.Cycle is { } cycle ? CutCycleJson.Of(onSaw.LengthAccuracy!.Strokes, cycle) : null,
+            LengthAccuracy = onSaw.LengthAccuracy is { } accuracy ? LengthAccuracyJson.Of(accuracy, _scale) : null,
+            OutOfSquare = _scale.Write(data.OutOfSquare),
+            HoldsSquareness = onSaw.HoldsSquareness,
+            BendingStressMpa = onSaw.Saw.WheelDiameter is { } wheel ? decimal.Round(BladeStress.BendingMegapascals(blade.Thickness, wheel), 1, MidpointRounding.ToEven) : null,
+            WheelDiameterPerThickness = onSaw.Saw.WheelDiameter is { } diameter
+                ? decimal.Round(diameter.Nanometers / (decimal)blade.Thickness.Nanometers, 1, MidpointRounding.ToEven) : null,
+            BreakIn = BreakInJson.Of(data.BreakIn),
             BladeLifeM2 = SourcedValueJson.Of(data.BladeLifeSquareMeters, life => life),
             BladeLifeShare = data.BladeLifeBillionths / 1_000_000_000m,
             CutsPerBlade = data.CutsPerBlade,
@@ -132,6 +152,7 @@ internal sealed class CuttingDataAnswer
     {
         CutId = cut.Wanted.CutId,
         SawId = refusal.SawId,
+        BladeId = refusal.BladeId,
         Reason = refusal.Obstacle.Code,
         Detail = FitText(cut.Wanted, refusal) ?? refusal.Obstacle.Detail,
         Attributes = cut.Wanted.Attributes,

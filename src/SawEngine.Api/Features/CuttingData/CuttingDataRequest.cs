@@ -12,6 +12,9 @@ public sealed record CuttingDataRequest : OperationRequest
     [MinLength(1), MaxLength(CuttingDataLimits.Cuts)]
     public required IReadOnlyList<WantedCutJson> Cuts { get; init; }
 
+    /// <summary>Whether each cut is compared over all blades of the saws, not over the best of each.</summary>
+    public bool CompareBlades { get; init; }
+
     /// <summary>The request's own sections.</summary>
     [MaxLength(PlanLimits.Sections)]
     public IReadOnlyList<SectionJson> Sections { get; init; } = [];

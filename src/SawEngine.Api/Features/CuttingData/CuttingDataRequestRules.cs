@@ -11,6 +11,7 @@ namespace SawEngine.Api.Features.CuttingData;
 public sealed class CuttingDataRequestRules : AbstractValidator<CuttingDataRequest>
 {
     private const int CornersOfOneCut = 5;
+    private const int UsualBlades = 10;
 
     public CuttingDataRequestRules()
     {
@@ -22,6 +23,7 @@ public sealed class CuttingDataRequestRules : AbstractValidator<CuttingDataReque
         {
             cut.RuleFor(wanted => wanted.Section).IsKnownSection();
             cut.RuleFor(wanted => wanted.Grade).IsKnownGrade();
+            cut.RuleFor(wanted => wanted.Piece!).SetValidator(new CutPieceRules()).When(wanted => wanted.Piece is not null);
         });
         RuleFor(request => request.Cuts).Custom((cuts, context) => CheckReferences(context.InstanceToValidate, context));
         RuleForEach(request => request.Sections).SetValidator(new SectionRules());
@@ -40,10 +42,12 @@ public sealed class CuttingDataRequestRules : AbstractValidator<CuttingDataReque
     {
         var corners = request.Sections.DistinctBy(section => section.SectionId)
             .ToDictionary(section => section.SectionId, section => section.Outline?.Count ?? 0, StringComparer.Ordinal);
+        var candidates = request.Shop.Saws.DistinctBy(saw => saw.SawId).ToDictionary(
+            saw => saw.SawId, saw => request.CompareBlades ? saw.BladeIds?.Count ?? UsualBlades : 1, StringComparer.Ordinal);
         var work = request.Cuts.Sum(cut =>
-            (cut.SawIds?.Count ?? request.Shop.Saws.Count) * Math.Max(1, corners.GetValueOrDefault(cut.Section) / CornersOfOneCut));
+            (cut.SawIds?.Sum(id => candidates.GetValueOrDefault(id, 1)) ?? candidates.Values.Sum()) * Math.Max(1, corners.GetValueOrDefault(cut.Section) / CornersOfOneCut));
         if (work > CuttingDataLimits.CutsOnSaws)
-            context.Fault("", FaultCode.TooMuchWork, $"Cuts times saws may be at most {CuttingDataLimits.CutsOnSaws}, a fifth of a cut for each corner of an outline, but are {work}.");
+            context.Fault("", FaultCode.TooMuchWork, $"Cuts times saws, or saws and blades where those are compared, may be at most {CuttingDataLimits.CutsOnSaws}, a fifth of a cut for each corner of an outline, but are {work}.");
     }
 
     private static void CheckReferences(CuttingDataRequest request, ValidationContext<CuttingDataRequest> context)

@@ -2,6 +2,7 @@ using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Features.Orders;
 using SawEngine.Api.Features.Shop;
 using SawEngine.Api.Wire;
+using SawEngine.Api.Wire.Rules;
 
 namespace SawEngine.Api.Features.CuttingData;
 
@@ -25,6 +26,13 @@ public sealed record WantedCutJson
 
     /// <summary>Bars that are cut together; one where absent.</summary>
     public CutBundleJson? Bundle { get; init; }
+
+    /// <summary>The pieces that the cut frees, for cycle time and accuracy of length; absent where neither is wanted.</summary>
+    public CutPieceJson? Piece { get; init; }
+
+    /// <summary>The most that the face may be out of square over the blade's way, in the length unit of the request; the blade feed is held back to it.</summary>
+    [LengthRange(MinimumIsExclusive = true)]
+    public decimal? Squareness { get; init; }
 
     /// <summary>Saws to compare, each once; all of the shop where absent.</summary>
     [MinLength(1), MaxLength(PlanLimits.Saws)]

@@ -16,8 +16,18 @@ public sealed record SawJson
     /// <summary>The largest sections that it holds.</summary>
     public required SawCapacityJson Capacity { get; init; }
 
-    /// <summary>How far it swivels; it cuts square only where absent.</summary>
+    /// <summary>How far it swivels; not at all where absent.</summary>
     public MiterRangeJson? MiterRange { get; init; }
+
+    /// <summary>How far it tilts after it has swiveled, for miters in the plane of the height and compound ones; it does not tilt where absent.</summary>
+    public TiltRangeJson? TiltRange { get; init; }
+
+    /// <summary>
+    /// By how many degrees, at most 3 decimals, the blade's right-hand end is lower than its left-hand one, looking along the bar from first to second end, while the
+    /// head descends upright; 0 for a level blade.
+    /// </summary>
+    [AngleRange(-45, 45)]
+    public decimal CantDegrees { get; init; }
 
     /// <summary>The cut bundles that it clamps; it cuts single bars only where absent.</summary>
     public BundleCapacityJson? Bundle { get; init; }
@@ -95,6 +105,9 @@ public sealed record SawJson
 
     /// <summary>Whether it cuts with coolant.</summary>
     public bool Coolant { get; init; } = true;
+
+    /// <summary>How exactly it sets lengths and how square it cuts.</summary>
+    public SawAccuracyJson Accuracy { get; init; } = new();
 
     /// <summary>Times of its motions, of handling and of set-ups.</summary>
     public SawTimesJson Times { get; init; } = new();

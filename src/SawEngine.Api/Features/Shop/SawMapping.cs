@@ -1,5 +1,6 @@
 using SawEngine.Api.Wire;
 using SawEngine.Core;
+using SawEngine.Core.Accuracy;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
 
@@ -21,7 +22,8 @@ public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
         {
             SawId = saw.SawId,
             Capacity = capacity,
-            MiterRange = saw.MiterRange is { } range ? new(Angle.FromDegrees(range.Left), Angle.FromDegrees(range.Right)) : null,
+            MiterRange = MiterRangeOf(saw),
+            Cant = Angle.FromDegrees(saw.CantDegrees),
             Bundle = saw.Bundle.ToBundle(scale),
             SlowestBladeSpeed = Or(speeds is null ? null : new Speed(speeds.Min), defaults.SlowestBladeSpeed, "bladeSpeedMPerMin.min"),
             FastestBladeSpeed = Or(speeds is null ? null : new Speed(speeds.Max), defaults.FastestBladeSpeed, "bladeSpeedMPerMin.max"),
@@ -39,6 +41,7 @@ public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
             Blades = saw.BladeIds is { } ids ? [.. ids.Order(StringComparer.Ordinal).Select(id => blades[id])] : DefaultBladesOf(capacity),
             MountedBladeId = saw.MountedBladeId,
             MachineCostPerHour = new(saw.MachineCostPerHour),
+            Accuracy = Accuracy(saw.Accuracy, defaults.Accuracy, scale, Or, Or),
             Times = Times(saw.Times, defaults.Times, Or),
             RateFactor = Or(saw.RateFactor, defaults.RateFactor, "rateFactor"),
             Coolant = saw.Coolant,
@@ -60,12 +63,31 @@ public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
 
     private static DefaultValue UsualBlades(Saw saw) => new("bladeIds", saw.Blades.Count, "blades", DefaultBlades.Source, Confidence.FromMemory);
 
+    private static MiterRange? MiterRangeOf(SawJson saw) => saw.MiterRange is null && saw.TiltRange is null ? null
+        : new(Angle.FromDegrees(saw.MiterRange?.Left ?? 0m), Angle.FromDegrees(saw.MiterRange?.Right ?? 0m))
+        {
+            TiltToFirstEnd = Angle.FromDegrees(saw.TiltRange?.ToFirstEnd ?? 0m),
+            TiltToSecondEnd = Angle.FromDegrees(saw.TiltRange?.ToSecondEnd ?? 0m),
+        };
+
+    private static SawAccuracy Accuracy(
+        SawAccuracyJson stated, SawAccuracy usual, LengthScale scale, Func<Length?, Length, string, Length> orLength, Func<decimal?, decimal, string, decimal> or) => new()
+        {
+            IndexErrorPerStroke = orLength(scale.Read(stated.IndexErrorPerStroke), usual.IndexErrorPerStroke, "accuracy.indexErrorPerStroke"),
+            IndexBiasPerStroke = scale.Read(stated.IndexBiasPerStroke),
+            ScaleErrorPpm = stated.ScaleErrorPpm,
+            KerfError = orLength(scale.Read(stated.KerfError), usual.KerfError, "accuracy.kerfError"),
+            Squareness = or(stated.Squareness, usual.Squareness, "accuracy.squareness"),
+        };
+
     private static SawTimes Times(SawTimesJson stated, SawTimes usual, Func<decimal?, decimal, string, decimal> or) => new()
     {
         LoadSecondsPerBar = or(stated.LoadSecondsPerBar, usual.LoadSecondsPerBar, "times.loadSecondsPerBar"),
         IndexSecondsPerStroke = or(stated.IndexSecondsPerStroke, usual.IndexSecondsPerStroke, "times.indexSecondsPerStroke"),
         ClampSecondsPerCut = or(stated.ClampSecondsPerCut, usual.ClampSecondsPerCut, "times.clampSecondsPerCut"),
         ApproachSecondsPerCut = or(stated.ApproachSecondsPerCut, usual.ApproachSecondsPerCut, "times.approachSecondsPerCut"),
+        RetractSecondsPerCut = stated.RetractSecondsPerCut,
+        IndexesWhileRetracting = stated.IndexesWhileRetracting,
         SwivelSeconds = or(stated.SwivelSeconds, usual.SwivelSeconds, "times.swivelSeconds"),
         UnloadSecondsPerPiece = or(stated.UnloadSecondsPerPiece, usual.UnloadSecondsPerPiece, "times.unloadSecondsPerPiece"),
         RemainderSecondsPerBar = or(stated.RemainderSecondsPerBar, usual.RemainderSecondsPerBar, "times.remainderSecondsPerBar"),

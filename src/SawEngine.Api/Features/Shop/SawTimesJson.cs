@@ -21,7 +21,14 @@ public sealed record SawTimesJson
     [Range(0, 86400)]
     public decimal? ApproachSecondsPerCut { get; init; }
 
-    /// <summary>Swiveling to another angle, in seconds.</summary>
+    /// <summary>Retract of the blade after one cut, where `approachSecondsPerCut` does not hold it, in seconds.</summary>
+    [Range(0, 86400)]
+    public decimal RetractSecondsPerCut { get; init; }
+
+    /// <summary>Whether the bar feed moves while the blade retracts, so that only the longer of the two takes time.</summary>
+    public bool IndexesWhileRetracting { get; init; }
+
+    /// <summary>Swiveling, or tilting, to another angle, in seconds.</summary>
     [Range(0, 86400)]
     public decimal? SwivelSeconds { get; init; }
 

@@ -33,7 +33,9 @@ internal static class PlanExample
                 "baseBladeSpeedMPerMin": 40, "wheelDiameter": 450, "motorPowerKw": 4, "driveEfficiency": 0.8, "fastestBladeFeedMmPerMin": 900, "barFeedStroke": 3000, "loadLimitKg": 4000,
                 "tail": 120, "shortestPiece": 10, "longestPiece": 9000, "thinnestSlice": 5, "bladeIds": ["34x1.1-5/8", "34x1.1-4/6"], "mountedBladeId": "34x1.1-5/8", "calendarId": "early",
                 "downtimes": [{"start": "2026-12-01T10:00:00+01:00", "end": "2026-12-01T12:00:00+01:00", "reason": "guides"}],
-                "machineCostPerHour": 48, "rateFactor": 1.1, "coolant": true, "times": {"loadSecondsPerBar": 100}
+                "machineCostPerHour": 48, "rateFactor": 1.1, "coolant": true, "times": {"loadSecondsPerBar": 100, "retractSecondsPerCut": 2, "indexesWhileRetracting": true},
+                "tiltRange": {"toFirstEnd": 30, "toSecondEnd": 30}, "cantDegrees": 2,
+                "accuracy": {"indexErrorPerStroke": 0.05, "indexBiasPerStroke": 0.01, "scaleErrorPpm": 20, "kerfError": 0.05, "squareness": 0.002}
               },
               {"sawId": "saw-1", "capacity": {"round": 260, "width": 280, "height": 260}, "tail": 80, "calendarId": "early"}
             ],
