@@ -37,7 +37,7 @@ public sealed class CuttingDataFaultTests(ServiceHost host)
         new("Two sections of one id", r => r["sections"]!.AsArray().Add(r["sections"]![0]!.DeepClone()), 422, "#/sections/1/sectionId", "duplicate_id"),
         new("A section that is none", r => r["sections"]![0]!.AsObject().Remove("width"), 422, "#/sections/0", "missing"),
         new("Two grades of one id", r => r["grades"]!.AsArray().Add(r["grades"]![0]!.DeepClone()), 422, "#/grades/1/gradeId", "duplicate_id"),
-        new("A grade like nothing", r => r["grades"]![0]!.AsObject().Remove("likeGrade"), 422, "#/grades/0", "like_grade_or_group"),
+        new("A grade like two things", r => r["grades"]![0]!["group"] = "tool steel", 422, "#/grades/0", "like_grade_or_group"),
         new("A saw's blade that is not listed", r => r["shop"]!["saws"]![0]!["bladeIds"]![1] = "4/6", 422, "#/shop/saws/0/bladeIds/1", "unknown_blade"),
     ];
 
