@@ -6,9 +6,9 @@ internal static class GradeFromCaller
     /// <summary>
     /// Loss of speed and rate per Brinell point above 200 HB and above the like grade: about 4 % per 10 HB, not below 0.3 of the rest. From memory.
     /// </summary>
-    private const decimal LossPerBrinell = 0.004m;
-    private const decimal SoftBrinell = 200m;
-    private const decimal LeastHardnessFactor = 0.3m;
+    public const decimal LossPerBrinell = 0.004m;
+    public const decimal SoftBrinell = 200m;
+    public const decimal LeastHardnessFactor = 0.3m;
 
     public static Grade Complete(CallerGrade stated, Grade like, IReadOnlyList<string> groupCautionCodes)
     {

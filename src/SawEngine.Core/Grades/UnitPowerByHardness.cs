@@ -8,7 +8,7 @@ public sealed class UnitPowerByHardness
 {
     private const decimal SecondsPerMinute = 60m;
 
-    private readonly IReadOnlyList<(decimal HardnessHb, decimal KilowattsPerCm3PerSecond)> _points;
+    private readonly (decimal HardnessHb, decimal KilowattsPerCm3PerSecond)[] _points;
 
     internal UnitPowerByHardness(string group, string source, IReadOnlyList<(decimal LowestHb, decimal HighestHb, decimal KilowattsPerCm3PerSecond)> bands)
     {
@@ -22,6 +22,9 @@ public sealed class UnitPowerByHardness
     /// <summary>The publication.</summary>
     public string Source { get; }
 
+    /// <summary>The hardnesses at which the table gives it: the middles of its bands, ascending.</summary>
+    public IEnumerable<decimal> Hardnesses => _points.Select(point => point.HardnessHb);
+
     /// <summary>Kilowatts per cubic centimeter per minute at a hardness, rounded to 0.0001, half to even.</summary>
     public decimal At(decimal hardnessHb) => decimal.Round(PerSecondAt(hardnessHb) / SecondsPerMinute, 4, MidpointRounding.ToEven);
 
@@ -29,7 +32,7 @@ public sealed class UnitPowerByHardness
     {
         if (hardnessHb <= _points[0].HardnessHb)
             return _points[0].KilowattsPerCm3PerSecond;
-        for (var i = 1; i < _points.Count; i++)
+        for (var i = 1; i < _points.Length; i++)
         {
             var ((low, atLow), (high, atHigh)) = (_points[i - 1], _points[i]);
             if (hardnessHb <= high)

@@ -7,7 +7,8 @@ internal static partial class DesignationForm
 {
     public static string Of(string designation)
     {
-        var text = designation.Trim().ToUpperInvariant().Replace('×', 'X').Replace("\"", "IN", StringComparison.Ordinal).Replace("INCH", "IN", StringComparison.Ordinal);
+        var text = designation.Trim().ToUpperInvariant().Replace('×', 'X').Replace("\"", "IN", StringComparison.Ordinal).Replace("INCH", "IN", StringComparison.Ordinal)
+            .Replace("SCH.", "SCH", StringComparison.Ordinal);
         // A space between digits has a meaning: 1 1/2 is 1-1/2 and not 11/2, and 80 12 is not 8012.
         text = MixedNumber().Replace(text, "-");
         text = SpaceBesideNoDigit().Replace(text, "");

@@ -62,14 +62,14 @@ internal static partial class SectionSpelling
     private static string PipeOf(string size, string schedule) => schedule switch
     {
         "STD" or "XS" => "PIPE" + size + schedule,
-        "XSTRONG" or "EXTRASTRONG" => $"PIPE{size}XS",
+        "XSTRONG" or "X-STRONG" or "EXTRASTRONG" => $"PIPE{size}XS",
         _ => $"NPS{size}SCH{schedule}",
     };
 
     [GeneratedRegex("^(?<word>[A-Z]+)(?<size>[0-9.].*)$", RegexOptions.CultureInvariant)]
     private static partial Regex Bar();
 
-    [GeneratedRegex(@"^(?=.*(PIPE|NPS))(PIPE)?(NPS)?(?<size>[0-9./-]+)(IN)?(PIPE)?((SCH(EDULE|\.)?)(?<schedule>[0-9]+)|(?<schedule>STD|XS|X-?STRONG|EXTRASTRONG))(PIPE)?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?=.*(PIPE|NPS))(PIPE)?(NPS)?(?<size>[0-9./-]+)(IN)?(PIPE)?(SCH(EDULE)?(?<schedule>[0-9]+)|(?<schedule>STD|XS|X-?STRONG|EXTRASTRONG))(PIPE)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Pipe();
 
     [GeneratedRegex("^(HSS|L|W|C|PIPE)[0-9]", RegexOptions.CultureInvariant)]

@@ -47,7 +47,7 @@ public sealed class UnitPowerByHardnessTests
     }
 
     [Fact]
-    public void All_48_rows_of_the_table_are_held() => Assert.Equal(48, Rows.Count);
+    public void All_47_rows_of_the_table_are_held() => Assert.Equal(47, Rows.Count);
 
     [Fact]
     public void Unit_power_runs_straight_between_the_bands_and_stays_beyond_them()
