@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace SawEngine.Core.Grades;
 
 /// <summary>
-/// How designations of grades are compared: case, blanks, hyphens and the words grade and class make no difference. What is not found so is tried without what
+/// How designations of grades are compared: case, blanks, hyphens, the words grade and class, and what stands in parentheses make no difference. What is not found so is tried without what
 /// only says what the grade is anyway: the standard (<c>AISI 304</c>), that it is stainless (<c>304 SS</c>) or carbon steel (<c>C1018</c>), the temper of aluminum
 /// that it has (<c>6061-T651</c>), a condition of delivery that does not harden it (<c>S355J2+N</c>).
 /// </summary>
@@ -24,7 +24,7 @@ internal static partial class GradeSpelling
     ];
 
     /// <summary>A designation in the form in which designations are compared.</summary>
-    public static string FormOf(string designation) => GradeOrClass().Replace(Ignored().Replace(designation.ToUpperInvariant(), ""), "");
+    public static string FormOf(string designation) => GradeOrClass().Replace(Ignored().Replace(designation.ToUpperInvariant().Replace("GR.", "GR", StringComparison.Ordinal), ""), "");
 
     /// <summary>What a form may mean, the form itself first, each with which grades of that form it can be.</summary>
     public static IEnumerable<(string Form, Func<Grade, bool> Fits)> ReadingsOf(string form)
@@ -57,10 +57,10 @@ internal static partial class GradeSpelling
     private static bool AreAlike(string condition, string temper) =>
         condition.StartsWith(temper, StringComparison.Ordinal) || temper.StartsWith(condition, StringComparison.Ordinal);
 
-    [GeneratedRegex(@"[\s_-]+", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\s*\([^)]*\)|[\s_-]+", RegexOptions.CultureInvariant)]
     private static partial Regex Ignored();
 
-    [GeneratedRegex(@"(?<=[0-9])(GR(ADE|\.)?|CL(ASS|\.)?)(?=[0-9A-Z])", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<=[0-9])(GR(ADE)?|CL(ASS|\.)?)(?=[0-9A-Z])", RegexOptions.CultureInvariant)]
     private static partial Regex GradeOrClass();
 
     [GeneratedRegex(@"^(AISI|SAE|UNS|ASTM|EN|DIN|W\.?NR\.?|TYPE)(?<rest>.+)$", RegexOptions.CultureInvariant)]

@@ -45,6 +45,10 @@ public sealed class GradeSpellingTests
     [InlineData("7075 T6", "7075-T651")]
     [InlineData("2024-T3", "2024-T351")]
     [InlineData("A356-T6", "A356")]
+    [InlineData("EN-GJL-200 (5.1300)", "EN-GJL-200")]
+    [InlineData("Alloy 625 (Ni-Cr-Mo-Nb)", "Alloy 625")]
+    [InlineData("Ti Gr. 5", "Ti-6Al-4V")]
+    [InlineData("Ti-Grade 2", "CP titanium Grade 2")]
     public void Usual_spelling_finds_the_grade(string spelling, string expected)
     {
         var match = Catalog.Match(spelling);

@@ -34,7 +34,7 @@ public sealed class OwnMaterialTests(ServiceHost host)
     {
         async Task<decimal> PowerAt(int hardness)
         {
-            var request = Of("Square 100", "mine", """, "sawIds": ["swivel"], "bladeId": "3/4\"""" + """}""");
+            var request = Of("Square 100", "mine", """, "sawIds": ["swivel"], "bladeId": "3/4" """);
             request["grades"] = JsonNode.Parse($$"""[{"gradeId": "mine", "densityKgPerM3": 7850, "likeGrade": "1045", "hardnessHb": {{hardness}}, "bladeSpeedMPerMin": 60, "cuttingRateCm2PerMin": 50}]""");
             return (decimal)(await host.Post(Url, request.ToJsonString(), 200))["results"]![0]!["powerKw"]!;
         }
