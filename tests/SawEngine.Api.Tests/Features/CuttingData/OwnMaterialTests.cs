@@ -11,7 +11,7 @@ public sealed class OwnMaterialTests(ServiceHost host)
     [Fact]
     public async Task Example_of_the_concepts_is_cut()
     {
-        var request = Of("door profile", "EDM graphite", """, "sawIds": ["swivel"]""");
+        var request = Of("door profile", "EDM graphite", """, "sawIds": ["square"]""");
         var example = JsonNode.Parse(JsonIn(Repository.Read("docs", "concepts.md"), "contactWidths"))!;
         request["sections"] = example["sections"]!.DeepClone();
         request["grades"] = example["grades"]!.DeepClone();
@@ -21,8 +21,8 @@ public sealed class OwnMaterialTests(ServiceHost host)
         var result = answer["results"]![0]!;
         Assert.Equal(912m, (decimal)result["areaMm2"]!);
         Assert.Equal("caller", (string?)result["bladeLifeM2"]!["confidence"]);
-        // Three millimeters of web at the coarsest tooth of the finest blade, 5 to 8 teeth per inch.
-        Assert.Equal(("5/8", 3m * 5m / 25.4m), ((string?)result["bladeId"], (decimal)result["teethInWork"]!["min"]!), ByTooth);
+        // Three millimeters of web at the coarsest tooth of the finest usual blade: any other has less than one tooth in it.
+        Assert.Equal(("27x0.9-10/14", 3m * 10m / 25.4m), ((string?)result["bladeId"], (decimal)result["teethInWork"]!["min"]!), ByTooth);
         string[] codes = [.. answer["cautions"]!.AsArray().Select(caution => (string)caution!["code"]!)];
         Assert.Contains("graphite_dust", codes);
         Assert.Contains("coolant_not_allowed", codes);
