@@ -7,6 +7,32 @@ public static class NearestNames
     public static IReadOnlyList<string> Of(string name, IEnumerable<string> names, int count) =>
         [.. names.OrderBy(candidate => EditDistance(name, candidate)).ThenBy(candidate => candidate, StringComparer.Ordinal).Take(count)];
 
+    /// <summary>
+    /// The designations nearest to one, at most <paramref name="count"/>: those with the same letters and number in front first, then by edit distance, then by how much
+    /// of the beginning is the same, then in ordinal order. All of it in the form in which they are compared.
+    /// </summary>
+    public static IReadOnlyList<string> OfDesignations(string name, IEnumerable<string> names, Func<string, string> formOf, int count)
+    {
+        var form = formOf(name);
+        var head = Head(form);
+        return
+        [
+            .. names.Select(candidate => (Name: candidate, Form: formOf(candidate)))
+                .OrderBy(candidate => string.Equals(Head(candidate.Form), head, StringComparison.Ordinal) ? 0 : 1)
+                .ThenBy(candidate => EditDistance(form, candidate.Form))
+                .ThenByDescending(candidate => form.AsSpan().CommonPrefixLength(candidate.Form))
+                .ThenBy(candidate => candidate.Name, StringComparer.Ordinal)
+                .Select(candidate => candidate.Name).Take(count),
+        ];
+    }
+
+    /// <summary>Letters and the number behind them: A500, 304, 1.4301, HSS4.</summary>
+    private static string Head(string form)
+    {
+        var letters = form.TakeWhile(character => !char.IsAsciiDigit(character)).Count();
+        return form[..(letters + form.Skip(letters).TakeWhile(character => char.IsAsciiDigit(character) || character == '.').Count())];
+    }
+
     /// <summary>Fewest insertions, deletions and replacements of a character that turn one text into the other (Levenshtein).</summary>
     public static int EditDistance(string a, string b)
     {

@@ -21,6 +21,7 @@ public static class Commands
     [
         .. operations.Select(operation => new Command(operation.Verb, "FILE", (file, io, cancellation) => RunOperation(operation, file, io, cancellation))),
         new("openapi", "DIRECTORY", OpenApiFiles.Write),
+        new("defaults", "DOCUMENT", DefaultsDocument.Write),
         new("health", "URL", HealthProbe.Run),
         new("key", "ID", NewKey.Write),
     ];

@@ -56,6 +56,7 @@ public static class FaultCode
     public const string UnknownGrade = "unknown_grade";
     public const string UnknownGroup = "unknown_group";
     public const string LikeGradeOrGroup = "like_grade_or_group";
+    public const string ValueRequired = "value_required";
     public const string MiterFacesCross = "miter_faces_cross";
     public const string LeadDaysNotUsed = "lead_days_not_used";
     public const string UnknownBlade = "unknown_blade";

@@ -9,7 +9,7 @@ public sealed record ProblemType(int Status, string Name, string Title)
     public static readonly ProblemType InvalidShape = new(400, "invalid-shape", "The request does not have the shape that is documented.");
     public static readonly ProblemType BadRequest = new(400, "bad-request", "The request could not be read.");
     public static readonly ProblemType Unauthorized = new(401, "unauthorized", "A valid key is needed.");
-    public static readonly ProblemType NotFound = new(404, "not-found", "There is nothing at this path.");
+    public static readonly ProblemType NotFound = new(404, "not-found", "Nothing is known here by this path or designation.");
     public static readonly ProblemType MethodNotAllowed = new(405, "method-not-allowed", "The path does not take this method.");
     public static readonly ProblemType NotAcceptable = new(406, "not-acceptable", "The caller does not accept what is answered here.");
     public static readonly ProblemType RequestTimeout = new(408, "request-timeout", "The request came in too slowly.");

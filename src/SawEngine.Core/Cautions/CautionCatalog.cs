@@ -75,11 +75,42 @@ public static class CautionCatalog
     public static readonly CautionKind CoolantMist = new(
         "coolant_mist", "Keep coolant mist and skin contact low.", "NIOSH recommended exposure limit for metalworking fluids, 0.4 mg/m3", Confidence.FromMemory);
 
+    /// <summary>Graphite.</summary>
+    public static readonly CautionKind GraphiteDust = new(
+        "graphite_dust", "Graphite dust: cut with extraction at the cut; it conducts, so keep it out of switchgear and motors.", "29 CFR 1910.1000, table Z-3", Confidence.FromMemory);
+
+    /// <summary>Plastics.</summary>
+    public static readonly CautionKind PlasticsDust = new(
+        "plastics_dust", "Plastics chips and dust burn and cling: clear them often; overheated plastics give off harmful fumes, so do not let the blade rub.",
+        "29 CFR 1910.1000; NFPA 654 (now in NFPA 660)", Confidence.FromMemory);
+
+    /// <summary>Crystalline silica.</summary>
+    public static readonly CautionKind SilicaDust = new(
+        "silica_dust", "Dust may hold respirable crystalline silica: cut wet or with extraction, no dry sweeping, no compressed air.", "29 CFR 1910.1053", Confidence.FromMemory);
+
+    /// <summary>Wood.</summary>
+    public static readonly CautionKind WoodDust = new(
+        "wood_dust", "Wood dust burns and harms the lungs: extraction at the cut; keep it away from hot metal chips.", "29 CFR 1910.1000; NFPA 664 (now in NFPA 660)", Confidence.FromMemory);
+
+    /// <summary>Zinc coating.</summary>
+    public static readonly CautionKind ZincCoating = new(
+        "zinc_coating", "Stock is coated with zinc: dust and, where the cut runs hot, fume of zinc; keep its chips apart.", "29 CFR 1910.1000, table Z-1 (zinc oxide)", Confidence.FromMemory);
+
+    /// <summary>Paint.</summary>
+    public static readonly CautionKind PaintedStock = new(
+        "painted_stock", "Stock is painted: dust of the paint may hold lead or chromates; find out from its data sheet before cutting.",
+        "29 CFR 1910.1025, 1910.1026, 1910.1200", Confidence.FromMemory);
+
+    /// <summary>Dry-only grades on a saw with coolant.</summary>
+    public static readonly CautionKind CoolantNotAllowed = new(
+        "coolant_not_allowed", "The grade is cut dry: shut off the coolant and clear the saw of it first.", "safety data sheet of the material, 29 CFR 1910.1200", Confidence.FromMemory);
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<CautionKind> Items { get; } =
     [
         HotSharpPiece, BladeGuard, BladeChangeLockout, LiftTwoPersons, CraneLift, ShortPieceTips, CutBundle, CombustibleMetalChips, MagnesiumWaterCoolant,
         CombustibleMetalDust, Beryllium, LeadBearing, ChromiumDust, NickelSensitizer, CastIronDust, WorkHardeningKeepFeed, ChipsClogGullets, CoolantMist,
+        GraphiteDust, PlasticsDust, SilicaDust, WoodDust, ZincCoating, PaintedStock, CoolantNotAllowed,
     ];
 
     /// <summary>The kind with a code; null where there is none.</summary>

@@ -2,6 +2,7 @@ using SawEngine.Core.Grades;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
 using SawEngine.Core.Sections;
+using SawEngine.Core.Stock;
 
 namespace SawEngine.Core.Cautions;
 
@@ -17,9 +18,25 @@ public static class CautionRules
         return [.. kinds.Select(kind => Caution.Of(kind))];
     }
 
-    /// <summary>Cautions of a grade on a saw, in the catalog's order. Chromium dust counts only dry, water in magnesium only with coolant.</summary>
-    public static IReadOnlyList<Caution> ForGrade(Grade grade, Saw saw) =>
-        [.. KindsOf(grade).Where(kind => Applies(kind, saw)).Select(kind => Caution.Of(kind))];
+    /// <summary>
+    /// Cautions of a grade on a saw, in the catalog's order. Chromium dust counts only where the grade is cut dry, water in magnesium only with coolant;
+    /// a grade that may not be cut with coolant says so on a saw that has it.
+    /// </summary>
+    public static IReadOnlyList<Caution> ForGrade(Grade grade, Saw saw)
+    {
+        var kinds = KindsOf(grade).Where(kind => Applies(kind, isWet: saw.Coolant && grade.Coolant == CoolantUse.Allowed));
+        if (saw.Coolant && grade.Coolant == CoolantUse.NotAllowed)
+            kinds = kinds.Append(CautionCatalog.CoolantNotAllowed);
+        return [.. kinds.Select(kind => Caution.Of(kind))];
+    }
+
+    /// <summary>The caution of coated stock; null for bare stock.</summary>
+    public static Caution? ForCoating(Coating coating) => coating switch
+    {
+        Coating.Zinc => Caution.Of(CautionCatalog.ZincCoating),
+        Coating.Paint => Caution.Of(CautionCatalog.PaintedStock),
+        _ => null,
+    };
 
     /// <summary>The lifting caution of a bar, bundle, piece or remainder; null where one person lifts it.</summary>
     /// <param name="what">What is lifted, as it starts a sentence.</param>
@@ -49,6 +66,6 @@ public static class CautionRules
     private static IEnumerable<CautionKind> KindsOf(Grade grade) =>
         CautionCatalog.Items.Where(kind => grade.CautionCodes.Contains(kind.Code, StringComparer.Ordinal));
 
-    private static bool Applies(CautionKind kind, Saw saw) =>
-        (kind != CautionCatalog.ChromiumDust || !saw.Coolant) && (kind != CautionCatalog.MagnesiumWaterCoolant || saw.Coolant);
+    private static bool Applies(CautionKind kind, bool isWet) =>
+        (kind != CautionCatalog.ChromiumDust || !isWet) && (kind != CautionCatalog.MagnesiumWaterCoolant || isWet);
 }

@@ -51,8 +51,7 @@ public sealed record BladeChoice
     /// <summary>Half a turn matters to the hand of a miter only, a quarter to all but rounds.</summary>
     internal static IEnumerable<Lay> LaysFor(Section section, IReadOnlyList<EndCut> cuts)
     {
-        if (cuts.Any(cut => !cut.IsSquare))
-            return Lay.All;
-        return Lay.All.Take(section.IsRound ? 1 : 2);
+        var lays = Lay.AllOf(section);
+        return cuts.Any(cut => !cut.IsSquare) ? lays : lays.Take(section.IsRound || !section.CanTurn ? 1 : 2);
     }
 }

@@ -7,8 +7,8 @@ namespace SawEngine.Core.CuttingData;
 internal static class BladeLife
 {
     /// <summary>Life against bimetal by tooth material: carbide 2 to 6 times on hard alloys; carbon steel without any number. Both from memory.</summary>
-    private const decimal CarbideFactor = 2m;
-    private const decimal CarbonSteelFactor = 0.5m;
+    public const decimal CarbideFactor = 2m;
+    public const decimal CarbonSteelFactor = 0.5m;
 
     public static Sourced<decimal> Of(Grade grade, Blade blade)
     {

@@ -42,7 +42,7 @@ internal sealed record BladeSpeed(double Wanted, double Reached, IReadOnlyList<A
             yield return new("carbon_steel_teeth", parameters.CarbonSteelFactor, Handbook + ", reduce 50 %", Confidence.Secondary);
         if (blade.ToothMaterial == ToothMaterial.Carbide && CarbideGroups.Contains(grade.Group))
             yield return new("carbide_teeth", parameters.CarbideFactor, "1.3 to 2 in hard alloys on a rigid saw; from memory", Confidence.FromMemory);
-        if (!saw.Coolant)
+        if (!saw.Coolant && grade.Coolant != CoolantUse.NotAllowed)
             yield return new("dry", parameters.DryFactor, Handbook + ", reduce 30 to 50 %", Confidence.Secondary);
     }
 }

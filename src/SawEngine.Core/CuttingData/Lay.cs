@@ -11,6 +11,11 @@ public readonly record struct Lay(int QuarterTurns)
     /// <summary>All lays, the bar as it comes first; the default value.</summary>
     public static IReadOnlyList<Lay> All { get; } = [new(0), new(1), new(2), new(3)];
 
+    /// <summary>The lays in which a section can be: all, but for one whose cut is known only as it comes, which lies so or half turned. All where it is not known.</summary>
+    public static IReadOnlyList<Lay> AllOf(Section? section) => section is null or { CanTurn: true } ? All : HalfTurns;
+
+    private static IReadOnlyList<Lay> HalfTurns { get; } = [new(0), new(2)];
+
     /// <summary>The section as it lies. Half a turn leaves height, width and cut time as they are.</summary>
     internal Section Of(Section section) => QuarterTurns % 2 == 0 ? section : section.Turned();
 

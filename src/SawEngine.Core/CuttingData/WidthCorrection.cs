@@ -10,7 +10,7 @@ internal static class WidthCorrection
 
     private const double MillimetersPerInch = 25.4;
 
-    private static readonly (double Inches, double Factor)[] Points = [(0.25, 1.15), (0.75, 1.12), (1.25, 1.10), (4, 1.00), (8, 0.88)];
+    internal static readonly (double Inches, double Factor)[] Points = [(0.25, 1.15), (0.75, 1.12), (1.25, 1.10), (4, 1.00), (8, 0.88)];
 
     public static double At(double widthMillimeters)
     {

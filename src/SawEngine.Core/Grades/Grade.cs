@@ -26,7 +26,7 @@ public sealed record Grade
     /// <summary>Density.</summary>
     public required Sourced<Density> Density { get; init; }
 
-    /// <summary>Blade speed at 102 mm (4 in) width of cut, bimetal, with coolant.</summary>
+    /// <summary>Blade speed at 102 mm (4 in) width of cut, bimetal, with coolant; dry of a grade that may not be cut with it.</summary>
     public required Sourced<Speed> ReferenceBladeSpeed { get; init; }
 
     /// <summary>Cutting rate at the reference blade speed, in a solid 50 to 150 mm across.</summary>
@@ -35,11 +35,17 @@ public sealed record Grade
     /// <summary>Power per material removed, sharp tool, thick chip, in kilowatts per cubic centimeter per minute.</summary>
     public required Sourced<decimal> UnitPowerKilowattsPerCm3PerMinute { get; init; }
 
+    /// <summary>The same by hardness, for steels of a published table; null for others.</summary>
+    public UnitPowerByHardness? UnitPowerByHardness { get; init; }
+
     /// <summary>Area that a bimetal blade cuts in its life, in square meters.</summary>
     public required Sourced<decimal> BladeLifeSquareMeters { get; init; }
 
     /// <summary>Whether it hardens under a rubbing tooth, so that the load per tooth has a lower limit.</summary>
     public bool WorkHardening { get; init; }
+
+    /// <summary>Whether it may be cut with coolant.</summary>
+    public CoolantUse Coolant { get; init; }
 
     /// <summary>Codes of the cautions that come with the grade, in order.</summary>
     public IReadOnlyList<string> CautionCodes { get; init; } = [];

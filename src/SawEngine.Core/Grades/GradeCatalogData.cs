@@ -18,13 +18,16 @@ internal static class GradeCatalogData
         using var document = JsonDocument.Parse(stream);
         var root = document.RootElement;
         var sources = root.GetProperty("sources").EnumerateObject().ToDictionary(item => item.Name, item => Source(item.Value), StringComparer.Ordinal);
-        var grades = root.GetProperty("rows").EnumerateArray().SelectMany(row => GradesOf(row, sources));
-        return new(root.GetProperty("dataVersion").GetString()!, [.. grades]);
+        var unitPowers = UnitPowers(root.GetProperty("unitPowerByHardness"), sources).ToDictionary(table => table.Group, StringComparer.Ordinal);
+        var grades = root.GetProperty("rows").EnumerateArray().SelectMany(row => GradesOf(row, sources, unitPowers));
+        var chipGroups = root.GetProperty("chipGroups").EnumerateArray().Select(item => new ChipGroup(item.GetProperty("group").GetString()!, Strings(item.GetProperty("cautionCodes"))));
+        return new(root.GetProperty("dataVersion").GetString()!, [.. grades], [.. chipGroups], [.. unitPowers.Values]);
     }
 
-    private static IEnumerable<Grade> GradesOf(JsonElement row, Dictionary<string, (string Text, Confidence Confidence)> sources)
+    private static IEnumerable<Grade> GradesOf(
+        JsonElement row, Dictionary<string, (string Text, Confidence Confidence)> sources, Dictionary<string, UnitPowerByHardness> unitPowers)
     {
-        var grade = OwnGrade(row, sources);
+        var grade = OwnGrade(row, sources, unitPowers);
         yield return grade;
         foreach (var names in NameLists(row, "equivalents"))
             yield return TakenOver(grade, names, Confidence.CommonPractice);
@@ -32,7 +35,8 @@ internal static class GradeCatalogData
             yield return TakenOver(grade, names, Confidence.FromMemory);
     }
 
-    private static Grade OwnGrade(JsonElement row, Dictionary<string, (string Text, Confidence Confidence)> sources)
+    private static Grade OwnGrade(
+        JsonElement row, Dictionary<string, (string Text, Confidence Confidence)> sources, Dictionary<string, UnitPowerByHardness> unitPowers)
     {
         var names = Strings(row.GetProperty("names"));
         var hardness = row.GetProperty("hardnessHb");
@@ -48,6 +52,7 @@ internal static class GradeCatalogData
             ReferenceBladeSpeed = Value("bladeSpeedMPerMin", value => new Speed(value)),
             ReferenceCuttingRate = Value("cuttingRateCm2PerMin", value => new CuttingRate(value)),
             UnitPowerKilowattsPerCm3PerMinute = Value("unitPowerKwPerCm3PerMin", value => value),
+            UnitPowerByHardness = row.TryGetProperty("unitPowerGroup", out var group) ? unitPowers[group.GetString()!] : null,
             BladeLifeSquareMeters = Value("bladeLifeM2", value => value),
             WorkHardening = row.TryGetProperty("workHardening", out var hardens) && hardens.GetBoolean(),
             CautionCodes = row.TryGetProperty("cautionCodes", out var codes) ? Strings(codes) : [],
@@ -60,6 +65,12 @@ internal static class GradeCatalogData
             return new(quantity(pair[0].GetDecimal()), text, confidence);
         }
     }
+
+    private static IEnumerable<UnitPowerByHardness> UnitPowers(JsonElement tables, Dictionary<string, (string Text, Confidence Confidence)> sources) =>
+        tables.GetProperty("groups").EnumerateObject().Select(group => new UnitPowerByHardness(
+            group.Name,
+            sources[tables.GetProperty("source").GetString()!].Text,
+            [.. group.Value.EnumerateArray().Select(band => (band[0].GetDecimal(), band[1].GetDecimal(), band[2].GetDecimal()))]));
 
     /// <summary>
     /// The same data for another designation. Density, unit power and blade life belong to the kind of metal and stay as trustworthy as they are

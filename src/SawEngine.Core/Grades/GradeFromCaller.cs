@@ -1,14 +1,14 @@
 namespace SawEngine.Core.Grades;
 
-/// <summary>Completes a grade that the request states itself from the grade that it is like.</summary>
+/// <summary>Makes a grade that the request states itself: by itself where it states all, else completed from the grade that it is like.</summary>
 internal static class GradeFromCaller
 {
     /// <summary>
     /// Loss of speed and rate per Brinell point above 200 HB and above the like grade: about 4 % per 10 HB, not below 0.3 of the rest. From memory.
     /// </summary>
-    private const decimal LossPerBrinell = 0.004m;
-    private const decimal SoftBrinell = 200m;
-    private const decimal LeastHardnessFactor = 0.3m;
+    public const decimal LossPerBrinell = 0.004m;
+    public const decimal SoftBrinell = 200m;
+    public const decimal LeastHardnessFactor = 0.3m;
 
     public static Grade Complete(CallerGrade stated, Grade like, IReadOnlyList<string> groupCautionCodes)
     {
@@ -19,20 +19,46 @@ internal static class GradeFromCaller
         {
             Designation = stated.Designation,
             Designations = [stated.Designation],
-            Group = stated.Group ?? like.Group,
+            Group = stated.LikeGrade is null ? like.Group : stated.Group ?? like.Group,
             Condition = stated.Condition ?? like.Condition,
             LowestHardnessHb = stated.HardnessHb ?? like.LowestHardnessHb,
             HighestHardnessHb = stated.HardnessHb ?? like.HighestHardnessHb,
             Density = new(stated.Density, "request", Confidence.Caller),
             ReferenceBladeSpeed = speed,
             ReferenceCuttingRate = Stated(stated.ReferenceCuttingRate) ?? Scaled(like, like.ReferenceCuttingRate, rateFactor, (value, factor) => value * factor),
-            UnitPowerKilowattsPerCm3PerMinute = Stated(stated.UnitPowerKilowattsPerCm3PerMinute) ?? TakenOver(like, like.UnitPowerKilowattsPerCm3PerMinute),
+            UnitPowerKilowattsPerCm3PerMinute = Stated(stated.UnitPowerKilowattsPerCm3PerMinute) ?? UnitPower(like, stated.HardnessHb),
+            UnitPowerByHardness = like.UnitPowerByHardness,
             BladeLifeSquareMeters = Stated(stated.BladeLifeSquareMeters) ?? TakenOver(like, like.BladeLifeSquareMeters),
-            WorkHardening = like.WorkHardening,
+            WorkHardening = stated.WorkHardening ?? like.WorkHardening,
+            Coolant = stated.Coolant,
             // A stated group cannot drop what is dangerous about the like grade, nor the other way round.
             CautionCodes = [.. like.CautionCodes.Union(groupCautionCodes, StringComparer.Ordinal)],
         };
     }
+
+    /// <summary>A grade that states all its values. Without a group its chips are kept apart from all others.</summary>
+    public static Grade Own(CallerGrade stated, ChipGroup? group) => new()
+    {
+        Designation = stated.Designation,
+        Designations = [stated.Designation],
+        Group = group?.Group ?? "other: " + stated.Designation,
+        Condition = stated.Condition ?? "as supplied",
+        LowestHardnessHb = stated.HardnessHb!.Value,
+        HighestHardnessHb = stated.HardnessHb.Value,
+        Density = new(stated.Density, "request", Confidence.Caller),
+        ReferenceBladeSpeed = Stated(stated.ReferenceBladeSpeed)!,
+        ReferenceCuttingRate = Stated(stated.ReferenceCuttingRate)!,
+        UnitPowerKilowattsPerCm3PerMinute = Stated(stated.UnitPowerKilowattsPerCm3PerMinute)!,
+        BladeLifeSquareMeters = Stated(stated.BladeLifeSquareMeters)!,
+        WorkHardening = stated.WorkHardening ?? false,
+        Coolant = stated.Coolant,
+        CautionCodes = group?.CautionCodes ?? [],
+    };
+
+    /// <summary>By the stated hardness where the like grade is of a table by hardness: that the caller's is of the same group of steels is taken for granted.</summary>
+    private static Sourced<decimal> UnitPower(Grade like, decimal? hardness) => hardness is { } stated && like.UnitPowerByHardness is { } table
+        ? new(table.At(stated), FormattableString.Invariant($"{table.Source}, {table.Group} at {stated} HB; taken over from {like.Designation}"), Confidence.CommonPractice)
+        : TakenOver(like, like.UnitPowerKilowattsPerCm3PerMinute);
 
     /// <summary>1 where no hardness is stated or it is within the like grade's or below 200 HB.</summary>
     private static decimal HardnessFactor(decimal? hardness, decimal likeHardness)

@@ -19,7 +19,7 @@ public static class CutFit
         if (rules.Capacity is not { } capacity || line.Section is not { } section)
             return Lay.All;
         var (_, first, second) = PieceFaces.Of(line, turn);
-        return [.. Lay.All.Where(lay => Reaches(lay, section, [EndCut.Square, first, second], capacity, rules.MiterRange))];
+        return [.. Lay.AllOf(section).Where(lay => Reaches(lay, section, [EndCut.Square, first, second], capacity, rules.MiterRange))];
     }
 
     /// <summary>Why a line's pieces cannot be cut under the rules: a code of <see cref="UnplacedReason"/>; null where they can.</summary>
@@ -27,7 +27,7 @@ public static class CutFit
     {
         if (LaysOf(line, rules).Count == 0)
         {
-            return Lay.All.Any(lay => Reaches(lay, line.Section!, [EndCut.Square], rules.Capacity!, rules.MiterRange))
+            return Lay.AllOf(line.Section).Any(lay => Reaches(lay, line.Section!, [EndCut.Square], rules.Capacity!, rules.MiterRange))
                 ? UnplacedReason.NoSawCutsMiter
                 : UnplacedReason.NoSawHoldsSection;
         }

@@ -30,7 +30,7 @@ public static class LayoutBundles
 
     /// <summary>The bundle with which the bars of a layout take fewest cycles, of such the one of fewest bars, then the lower; a single bar where none may be cut together.</summary>
     public static CutBundle FewestCycles(BarLayout layout, CutRules rules) =>
-        Lay.All.SelectMany(lay => Of(layout, rules, lay)).Append(CutBundle.Single)
+        Lay.AllOf(layout.Stock.Section).SelectMany(lay => Of(layout, rules, lay)).Append(CutBundle.Single)
             .MinBy(bundle => ((layout.Repeat + bundle.Bars - 1) / bundle.Bars, bundle.Bars, bundle.High));
 
     private static bool MixesHeats(BarLayout layout) => layout.Stock is { Heat: null, Certificate: not Certificate.None };

@@ -9,6 +9,8 @@ internal static class SectionMirror
 
     public static bool LeavesAsBefore(Section section, bool leftToRight, bool topToBottom)
     {
+        if (!section.HasOutline)
+            return false;
         var (height, width) = (section.Height.Nanometers / 1e6, section.Width.Nanometers / 1e6);
         return Depths(section, height).All(depth =>
         {

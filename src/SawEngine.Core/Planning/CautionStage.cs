@@ -32,7 +32,8 @@ internal sealed class CautionStage(PlanProblem problem)
             .Select(stock => CautionRules.ForLift($"Bar {stock.StockId}", grade.Density.Value.MassOf(section.Area, stock.Length)))
             .Concat(bundles.Select(bundle => CautionRules.ForLift($"Bundle of {bundle.Bundle.Bars} bars {bundle.Stock.StockId}", new(grade.Density.Value.MassOf(section.Area, bundle.Stock.Length).Kilograms * bundle.Bundle.Bars))))
             .Append(CautionRules.ForLift($"The longest piece of {section.Designation}", grade.Density.Value.MassOf(section.Area, longest)))
-            .Append(CautionRules.ForShortPiece(shortest, section));
+            .Append(CautionRules.ForShortPiece(shortest, section))
+            .Concat(bars.Select(bar => CautionRules.ForCoating(bar.Stock.Coating)));
         return [.. CautionRules.ForSaw(saw), .. CautionRules.ForGrade(grade, saw), .. bundles.SelectMany(bundle => CautionRules.ForBundle(bundle.Bundle)), .. lifts.OfType<Caution>()];
     }
 

@@ -29,7 +29,7 @@ public sealed class OutlineSection : Section
     internal override IReadOnlyList<double> Breakpoints => _outline.Breakpoints;
 
     /// <summary>The section of these dimensions as a caller stated them, or null with every fault found.</summary>
-    public static OutlineSection? Create(SectionDimensions dimensions, out IReadOnlyList<SectionFault> faults) =>
+    public static new OutlineSection? Create(SectionDimensions dimensions, out IReadOnlyList<SectionFault> faults) =>
         Create(dimensions, "the request", Confidence.Caller, out faults);
 
     /// <summary>

@@ -30,11 +30,22 @@ public abstract class Section : IEquatable<Section>
     /// <summary>Cross-section area, rounded to 1e-6 mm2, half to even.</summary>
     public abstract Area Area { get; }
 
+    /// <summary>The section of these dimensions as a caller stated them, or null with every fault found.</summary>
+    public static Section? Create(SectionDimensions dimensions, out IReadOnlyList<SectionFault> faults) => dimensions.IsByContactWidths
+        ? ProfileSection.Create(dimensions, out faults)
+        : OutlineSection.Create(dimensions, out faults);
+
     /// <summary>Mass of one meter of bar at a density.</summary>
     public Mass MassPerMeter(Density density) => density.MassOf(Area, Length.FromMillimeters(1000m));
 
     /// <summary>Whether the saw's capacity for rounds counts.</summary>
     public bool IsRound => Shape is SectionShape.Round or SectionShape.RoundTube or SectionShape.Pipe;
+
+    /// <summary>Whether its outline is known, so that what can be told of its symmetry is known, too.</summary>
+    internal virtual bool HasOutline => true;
+
+    /// <summary>Whether it is known how it is cut turned a quarter.</summary>
+    internal virtual bool CanTurn => true;
 
     /// <summary>Whether it is solid, so that one run of material spans the cut.</summary>
     public bool IsSolid => Shape is SectionShape.Round or SectionShape.Square or SectionShape.Hexagon or SectionShape.Flat;
@@ -54,7 +65,7 @@ public abstract class Section : IEquatable<Section>
         return width;
     }
 
-    /// <summary>The section turned a quarter, so that height and width change places.</summary>
+    /// <summary>The section turned a quarter, so that height and width change places; only where it can be turned.</summary>
     internal abstract Section Turned();
 
     /// <summary>

@@ -15,7 +15,7 @@ public sealed class SectionCatalog
         DataVersion = file.DataVersion;
         Items = [.. file.Sections.Select(row => row.ToSection(file.Sources))];
         _byForm = Items
-            .SelectMany(item => item.Aliases.Prepend(item.Section.Designation), (item, name) => KeyValuePair.Create(DesignationForm.Of(name), item))
+            .SelectMany(item => item.Aliases.Prepend(item.Section.Designation), (item, name) => KeyValuePair.Create(KeyOf(name), item))
             .ToDictionary(StringComparer.Ordinal) // throws where two sections share a designation
             .ToFrozenDictionary(StringComparer.Ordinal);
     }
@@ -33,25 +33,28 @@ public sealed class SectionCatalog
     public Section? Find(string designation) => FindItem(designation)?.Section;
 
     /// <summary>
-    /// The section of a designation or alias, or null where there is none. Case, spaces and zeros at the end of decimals make no difference.
-    /// Rounds, squares, hexagons and flats of any size are found by a designation that says it: <c>Round 37</c>, <c>Flat 80x12</c>, <c>Hex 22</c>, <c>Square 1-1/4 in</c>.
+    /// The section of a designation or alias, or null where there is none. Case, spaces, zeros at the end of decimals, and whether a part of an inch is a fraction or
+    /// a decimal make no difference; usual abbreviations are read (see <see cref="SectionSpelling"/>). What two standards size alike is none of the two.
+    /// Rounds, squares, hexagons and flats of any size are found by a designation that says it: <c>Round 37</c>, <c>Flat 80x12</c>, <c>Hex 22</c>, <c>Square 1-1/4 in</c>; in mm unless marked, and in inches where there is a fraction.
     /// </summary>
     public CatalogSection? FindItem(string designation)
     {
-        var form = DesignationForm.Of(designation);
-        if (_byForm.TryGetValue(form, out var listed))
-            return listed;
-        var sized = SizeDesignation.Find(form);
-        // A size written in another way may still be a listed one: Round 4/2 in.
-        return sized is null ? null : _byForm.GetValueOrDefault(DesignationForm.Of(sized.Section.Designation), sized);
+        foreach (var form in SectionSpelling.ReadingsOf(DesignationForm.Of(designation)))
+        {
+            if (_byForm.TryGetValue(SectionSpelling.InDecimals(form), out var listed))
+                return listed;
+            // A size written in another way may still be a listed one: Round 4/2 in.
+            if (SizeDesignation.Find(form) is { } sized)
+                return _byForm.GetValueOrDefault(KeyOf(sized.Section.Designation), sized);
+        }
+        return null;
     }
 
-    /// <summary>The listed designations nearest to one by edit distance, nearest first; equally near ones in ordinal order.</summary>
-    public IReadOnlyList<string> Nearest(string designation, int count)
-    {
-        var forms = Items.Select(item => DesignationForm.Of(item.Section.Designation));
-        return [.. NearestNames.Of(DesignationForm.Of(designation), forms, count).Select(form => _byForm[form].Section.Designation)];
-    }
+    /// <summary>The listed designations nearest to one: those of the same kind and first size, then by edit distance.</summary>
+    public IReadOnlyList<string> Nearest(string designation, int count) =>
+        NearestNames.OfDesignations(designation, Items.Select(item => item.Section.Designation), KeyOf, count);
+
+    private static string KeyOf(string designation) => SectionSpelling.InDecimals(DesignationForm.Of(designation));
 
     private static SectionCatalog Load()
     {

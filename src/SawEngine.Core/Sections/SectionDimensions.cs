@@ -16,7 +16,7 @@ namespace SawEngine.Core.Sections;
 /// <item><description>angle: height and width (the legs), thickness, [rootRadius, toeRadius]</description></item>
 /// <item><description>channel: height, width, web, flange, [flangeSlope, flangeAt, rootRadius, toeRadius]</description></item>
 /// <item><description>iBeam, tee: height, width, web, flange, [rootRadius]</description></item>
-/// <item><description>custom: outline</description></item>
+/// <item><description>custom: outline; or width, contactWidths, [areaMm2, contactWidthsTurned]</description></item>
 /// </list>
 /// Every given dimension lies between 0.001 mm and 10 m; radii may be zero.
 /// </summary>
@@ -73,6 +73,21 @@ public sealed record SectionDimensions
     /// <summary>Corners of a custom section in order, either way round, as drawn: x to the right, y upward, origin anywhere. At least 3, at most 500.</summary>
     public IReadOnlyList<OutlinePoint>? Outline { get; init; }
 
-    /// <summary>Whether a dimension is given, by its name as written in JSON (camelCase).</summary>
-    public bool Gives(string member) => ShapeMembers.Given(this).Contains((member, true));
+    /// <summary>
+    /// Contact widths of a custom section whose outline is not stated, from the top, at depth 0, to the bottom, whose depth is its height. At least 2, at most 500.
+    /// None is more than the width, and their integral is the area within 1 %.
+    /// </summary>
+    public IReadOnlyList<ContactWidth>? ContactWidths { get; init; }
+
+    /// <summary>The same for the section turned a quarter: the last depth is the width, and none is more than the height. Absent: it lies only as it comes.</summary>
+    public IReadOnlyList<ContactWidth>? ContactWidthsTurned { get; init; }
+
+    /// <summary>Area in mm2 of a custom section that is stated by its contact widths. Absent: their integral.</summary>
+    public decimal? AreaMm2 { get; init; }
+
+    /// <summary>Whether it is a custom section by its contact widths.</summary>
+    internal bool IsByContactWidths => Shape == SectionShape.Custom && ContactWidths is not null;
+
+    /// <summary>Whether a dimension is given, by its name as written in JSON (camelCase), of a list also an item of it.</summary>
+    public bool Gives(string member) => ShapeMembers.Given(this).Contains((member.Split('[')[0], true));
 }

@@ -39,6 +39,6 @@ public enum SectionShape
     /// <summary>Tee.</summary>
     Tee,
 
-    /// <summary>Any other, by its outline.</summary>
+    /// <summary>Any other, by its outline, or by its area and contact widths.</summary>
     Custom,
 }

@@ -37,11 +37,11 @@ internal static class ShapeMembers
     {
         if (string.IsNullOrWhiteSpace(dimensions.Designation))
             yield return new("designation", "missing", "A section needs a designation.");
-        var (required, optional) = Of(dimensions.Shape);
+        var (required, optional) = Of(dimensions);
         foreach (var (name, given) in Given(dimensions))
         {
             if (!given && required.Contains(name))
-                yield return new(name, "missing", $"This shape needs {name}.");
+                yield return new(name, "missing", name == "outline" ? "A custom section needs an outline, or width and contactWidths." : $"This shape needs {name}.");
             if (given && !required.Contains(name) && !optional.Contains(name))
                 yield return new(name, "not_used_by_shape", $"This shape has no {name}.");
         }
@@ -79,9 +79,12 @@ internal static class ShapeMembers
         .. s_lengths.Concat(s_radii).Select(m => (m.Name, m.Value(dimensions) is not null)),
         ("flangeSlope", dimensions.FlangeSlope is not null),
         ("outline", dimensions.Outline is not null),
+        ("contactWidths", dimensions.ContactWidths is not null),
+        ("contactWidthsTurned", dimensions.ContactWidthsTurned is not null),
+        ("areaMm2", dimensions.AreaMm2 is not null),
     ];
 
-    private static (string[] Required, string[] Optional) Of(SectionShape shape) => shape switch
+    private static (string[] Required, string[] Optional) Of(SectionDimensions dimensions) => dimensions.Shape switch
     {
         SectionShape.Round => (["diameter"], []),
         SectionShape.Square => (["width"], []),
@@ -93,7 +96,8 @@ internal static class ShapeMembers
         SectionShape.Angle => (["height", "width", "thickness"], ["rootRadius", "toeRadius"]),
         SectionShape.Channel => (["height", "width", "web", "flange"], ["flangeSlope", "flangeAt", "rootRadius", "toeRadius"]),
         SectionShape.IBeam or SectionShape.Tee => (["height", "width", "web", "flange"], ["rootRadius"]),
+        SectionShape.Custom when dimensions.IsByContactWidths => (["width", "contactWidths"], ["areaMm2", "contactWidthsTurned"]),
         SectionShape.Custom => (["outline"], []),
-        _ => throw new ArgumentOutOfRangeException(nameof(shape)),
+        _ => throw new ArgumentOutOfRangeException(nameof(dimensions)),
     };
 }

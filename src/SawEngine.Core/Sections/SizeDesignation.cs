@@ -6,7 +6,7 @@ namespace SawEngine.Core.Sections;
 
 /// <summary>
 /// Designations of solid bars that say their own size: <c>Round 37</c>, <c>Square 45</c>, <c>Hex 22</c> (across flats), <c>Flat 80x12</c> (width x height)
-/// in mm with up to 3 decimals, or in inches where they end so: <c>Round 1.5 in</c>, <c>Round 1-1/2 in</c>.
+/// in mm with up to 3 decimals, or in inches where they end so or have a fraction: <c>Round 1.5 in</c>, <c>Round 1-1/2</c>, <c>Flat 4x1/2</c>.
 /// </summary>
 internal static partial class SizeDesignation
 {
@@ -18,7 +18,8 @@ internal static partial class SizeDesignation
         var match = Pattern().Match(normalForm);
         if (!match.Success)
             return null;
-        var inches = match.Groups["in"].Success;
+        // Nobody writes millimeters as fractions.
+        var inches = match.Groups["in"].Success || (normalForm.Contains('/', StringComparison.Ordinal) && !match.Groups["mm"].Success);
         decimal?[] sizes = [.. match.Groups["size"].Captures.Select(c => Number(c.Value, inches))];
         if (Dimensions(match.Groups["shape"].Value, [.. sizes.Select(s => ToLength(s, inches))]) is not { } bare)
             return null;
@@ -60,7 +61,7 @@ internal static partial class SizeDesignation
 
     private static string? Text(decimal? size) => size?.ToString("0.######", CultureInfo.InvariantCulture);
 
-    [GeneratedRegex("^(?<shape>ROUND|SQUARE|HEX|FLAT)(?<size>[0-9./-]+)(X(?<size>[0-9./-]+))?(?<in>IN)?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("^(?<shape>ROUND|SQUARE|HEX|FLAT)(?<size>[0-9./-]+)(((IN)?X(?<size>[0-9./-]+))?(?<in>IN)|((MM)?X(?<size>[0-9./-]+))?(?<mm>MM)|X(?<size>[0-9./-]+))?$", RegexOptions.CultureInvariant)]
     private static partial Regex Pattern();
 
     [GeneratedRegex(@"^[0-9]{1,5}(\.[0-9]{1,3})?$", RegexOptions.CultureInvariant)]

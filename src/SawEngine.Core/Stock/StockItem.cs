@@ -29,6 +29,9 @@ public sealed record StockItem
     /// <summary>Condition of both ends.</summary>
     public EndCondition EndCondition { get; init; }
 
+    /// <summary>What it is coated with.</summary>
+    public Coating Coating { get; init; }
+
     /// <summary>
     /// Cost of one bar in millionths of the objective's unit: money where the request states costs, else millimeters (then one unit is one nanometer).
     /// </summary>

@@ -80,4 +80,54 @@ public sealed class CautionRulesTests
     public void Saw_with_coolant_adds_the_mist() => Assert.Equal(
         ["hot_sharp_piece", "blade_guard", "blade_change_lockout", "coolant_mist"],
         CautionRules.ForSaw(Shop.Saw()).Select(caution => caution.Code));
+
+    [Theory]
+    [InlineData("graphite", "graphite_dust", "29 CFR 1910.1000")]
+    [InlineData("plastic", "plastics_dust", "29 CFR 1910.1000")]
+    [InlineData("composite", "silica_dust", "29 CFR 1910.1053")]
+    [InlineData("ceramic", "silica_dust", "29 CFR 1910.1053")]
+    [InlineData("wood", "wood_dust", "NFPA 664")]
+    public void What_is_no_metal_carries_the_caution_of_its_dust(string group, string code, string reference)
+    {
+        var caution = CautionRules.ForGrade(Own(group), Shop.Saw()).Single(found => found.Code == code);
+        Assert.Contains(reference, caution.Reference, StringComparison.Ordinal);
+        Assert.Equal(Confidence.FromMemory, caution.Confidence);
+    }
+
+    [Fact]
+    public void Grade_that_is_cut_dry_says_so_on_a_saw_with_coolant_only()
+    {
+        var dry = Own("graphite") with { Coolant = CoolantUse.NotAllowed };
+        Assert.Contains(CautionRules.ForGrade(dry, Shop.Saw()), caution => caution.Code == "coolant_not_allowed");
+        Assert.DoesNotContain(CautionRules.ForGrade(dry, Shop.Saw() with { Coolant = false }), caution => caution.Code == "coolant_not_allowed");
+        Assert.DoesNotContain(CautionRules.ForGrade(Own("graphite"), Shop.Saw()), caution => caution.Code == "coolant_not_allowed");
+    }
+
+    [Fact]
+    public void Grade_that_is_cut_dry_has_its_dust_on_a_saw_with_coolant_too()
+    {
+        var codes = CautionRules.ForGrade(Shop.Grade("304") with { Coolant = CoolantUse.NotAllowed }, Shop.Saw()).Select(caution => caution.Code).ToList();
+        Assert.Contains("chromium_dust", codes);
+        Assert.DoesNotContain(CautionRules.ForGrade(Shop.Grade("AZ31B") with { Coolant = CoolantUse.NotAllowed }, Shop.Saw()), caution => caution.Code == "magnesium_water_coolant");
+    }
+
+    [Fact]
+    public void Coated_stock_is_cautioned_by_its_coating()
+    {
+        Assert.Equal("zinc_coating", CautionRules.ForCoating(SawEngine.Core.Stock.Coating.Zinc)!.Code);
+        Assert.Equal("painted_stock", CautionRules.ForCoating(SawEngine.Core.Stock.Coating.Paint)!.Code);
+        Assert.Null(CautionRules.ForCoating(SawEngine.Core.Stock.Coating.None));
+    }
+
+    private static Grade Own(string group) => GradeCatalog.Standard.FromCaller(new()
+    {
+        Designation = "mine",
+        Group = group,
+        Density = new(1800m),
+        HardnessHb = 10m,
+        ReferenceBladeSpeed = new(100m),
+        ReferenceCuttingRate = new(100m),
+        UnitPowerKilowattsPerCm3PerMinute = 0.003m,
+        BladeLifeSquareMeters = 1m,
+    })!;
 }

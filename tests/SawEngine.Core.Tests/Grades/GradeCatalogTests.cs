@@ -170,4 +170,50 @@ public sealed class GradeCatalogTests
         Assert.Equal(67.1m * (decimal)factor, grade.ReferenceBladeSpeed.Value.MetersPerMinute);
         Assert.Equal(55m * (decimal)factor, grade.ReferenceCuttingRate.Value.SquareCentimetersPerMinute);
     }
+
+    [Fact]
+    public void Callers_grade_that_states_everything_needs_no_like_grade()
+    {
+        var grade = Catalog.FromCaller(Graphite)!;
+        Assert.Equal(("graphite", 120m, 10m), (grade.Group, grade.ReferenceBladeSpeed.Value.MetersPerMinute, grade.HighestHardnessHb));
+        Assert.All(
+            [grade.ReferenceBladeSpeed.Confidence, grade.ReferenceCuttingRate.Confidence, grade.UnitPowerKilowattsPerCm3PerMinute.Confidence, grade.BladeLifeSquareMeters.Confidence, grade.Density.Confidence],
+            confidence => Assert.Equal(Confidence.Caller, confidence));
+        Assert.Equal(["graphite_dust"], grade.CautionCodes);
+    }
+
+    [Fact]
+    public void Callers_grade_without_a_group_keeps_its_chips_apart_from_all_others() =>
+        Assert.Equal("other: my alloy", Catalog.FromCaller(Graphite with { Designation = "my alloy", Group = null })!.Group);
+
+    [Fact]
+    public void Callers_grade_that_is_like_nothing_and_leaves_a_value_out_is_none()
+    {
+        Assert.All(
+            [
+                Graphite with { HardnessHb = null }, Graphite with { ReferenceBladeSpeed = null }, Graphite with { ReferenceCuttingRate = null },
+                Graphite with { UnitPowerKilowattsPerCm3PerMinute = null }, Graphite with { BladeLifeSquareMeters = null }, Graphite with { Group = "cheese" }, Graphite with { LikeGrade = "cheese" },
+            ],
+            stated => Assert.Null(Catalog.FromCaller(stated)));
+    }
+
+    [Fact]
+    public void Every_chip_group_is_apart_from_the_catalogs_and_has_cautions() => Assert.All(Catalog.ChipGroups, group =>
+    {
+        Assert.DoesNotContain(group.Group, Catalog.Groups);
+        Assert.NotEmpty(group.CautionCodes);
+        Assert.All(group.CautionCodes, code => Assert.NotNull(SawEngine.Core.Cautions.CautionCatalog.Find(code)));
+    });
+
+    private static CallerGrade Graphite { get; } = new()
+    {
+        Designation = "EDM graphite",
+        Group = "Graphite",
+        Density = new(1800m),
+        HardnessHb = 10m,
+        ReferenceBladeSpeed = new(120m),
+        ReferenceCuttingRate = new(150m),
+        UnitPowerKilowattsPerCm3PerMinute = 0.003m,
+        BladeLifeSquareMeters = 1m,
+    };
 }

@@ -49,6 +49,29 @@ public sealed class SectionCatalogTests
     [InlineData("round 50.0", "Round 50")]
     [InlineData("Round 1\"", "Round 1 in")]
     [InlineData("Round 4/2 in", "Round 2 in")]
+    [InlineData("Round 2\"", "Round 2 in")]
+    [InlineData("RB 2", "Round 2 in")]
+    [InlineData("rb 2\"", "Round 2 in")]
+    [InlineData("Rd 50", "Round 50")]
+    [InlineData("Round bar 50 mm", "Round 50")]
+    [InlineData("Fl 100x10", "Flat 100x10")]
+    [InlineData("HSS 4x4x.250", "HSS4X4X1/4")]
+    [InlineData("HSS 4x4x0.25", "HSS4X4X1/4")]
+    [InlineData("HSS 4\" x 4\" x 1/4\"", "HSS4X4X1/4")]
+    [InlineData("HSS101.6x101.6x6.4", "HSS4X4X1/4")]
+    [InlineData("L 2x2x1/4", "L2X2X1/4")]
+    [InlineData("L 2 x 2 x .25", "L2X2X1/4")]
+    [InlineData("L51x51x6.4", "L2X2X1/4")]
+    [InlineData("W200x46.1", "W8X31")]
+    [InlineData("W 8 x 31", "W8X31")]
+    [InlineData("Pipe 4 SCH 40", "NPS 4 Sch 40")]
+    [InlineData("4\" SCH 40 PIPE", "NPS 4 Sch 40")]
+    [InlineData("4 inch pipe schedule 40", "NPS 4 Sch 40")]
+    [InlineData("1-1/4\" Sch. 40 pipe", "NPS 1-1/4 Sch 40")]
+    [InlineData("NPS 1.25 Sch 40", "NPS 1-1/4 Sch 40")]
+    [InlineData("4\" STD pipe", "Pipe4STD")]
+    [InlineData("Pipe 4 X-Strong", "Pipe4XS")]
+    [InlineData("Pipe 4 SCH 80", "Pipe4XS")]
     public void Designations_are_found_in_other_spellings(string asked, string listed)
     {
         Assert.Equal(listed, s_catalog.Find(asked)?.Designation);
@@ -67,6 +90,14 @@ public sealed class SectionCatalogTests
     [InlineData("Round 1 1/2\"", "Round 1.5 in", 38.1, 38.1)]
     [InlineData("Square 5/64 in", "Square 0.078125 in", 1.984375, 1.984375)]
     [InlineData("Flat 4x3/8 in", "Flat 4x0.375 in", 9.525, 101.6)]
+    [InlineData("Flat 4x1/2", "Flat 4x0.5 in", 12.7, 101.6)]
+    [InlineData("FL 4 x 1/2", "Flat 4x0.5 in", 12.7, 101.6)]
+    [InlineData("FB 4x1", "Flat 4x1 in", 25.4, 101.6)]
+    [InlineData("Flat 4\" x 1/2\"", "Flat 4x0.5 in", 12.7, 101.6)]
+    [InlineData("Round 1-1/2", "Round 1.5 in", 38.1, 38.1)]
+    [InlineData("Round .5 in", "Round 0.5 in", 12.7, 12.7)]
+    [InlineData("Vkt 45", "Square 45", 45, 45)]
+    [InlineData("SB 45mm", "Square 45", 45, 45)]
     public void Solid_bars_of_any_size_are_found_by_their_size(string asked, string designation, decimal height, decimal width)
     {
         var item = s_catalog.FindItem(asked);
@@ -88,7 +119,11 @@ public sealed class SectionCatalogTests
     [InlineData("Round 20000")]
     [InlineData("Round 1/3 in")]
     [InlineData("Round 1/0 in")]
-    [InlineData("Round 1-1/2")]
+    [InlineData("Round 1-1/2 mm")]
+    [InlineData("Flat 4 in x 10")]
+    [InlineData("Flat 100 mm x 1 in")]
+    [InlineData("4 SCH 40")] // of what?
+    [InlineData("Pipe 4 SCH 41")]
     [InlineData("Round 50x10")]
     [InlineData("Flat 80")]
     [InlineData("Flat 80 12")]
@@ -106,6 +141,8 @@ public sealed class SectionCatalogTests
     {
         Assert.Equal(["W8X31"], s_catalog.Nearest("W8X3l", 1));
         Assert.Equal(["SHS 100x100x5 EN 10210", "SHS 100x100x5 EN 10219"], s_catalog.Nearest("SHS 100x100x5 EN", 2).Order());
+        Assert.Equal(["SHS 100x100x5 EN 10210", "SHS 100x100x5 EN 10219"], s_catalog.Nearest("SHS 100x100x5", 2).Order());
+        Assert.Equal(["HSS4X4X1/2", "HSS4X4X1/4"], s_catalog.Nearest("HSS4X4X3/8", 2).Order());
         Assert.Equal(5, s_catalog.Nearest("nothing like it", 5).Distinct().Count());
         Assert.Empty(s_catalog.Nearest("W8X31", 0));
     }

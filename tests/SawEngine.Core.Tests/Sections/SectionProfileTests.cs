@@ -20,6 +20,25 @@ public sealed class SectionProfileTests
                 AssertClose((double)section.Area.SquareMillimeters, Travel.Integrate(lie, lie.ContactWidthAt), 1e-9, dimensions.ToString());
         }, iter: RandomPerShape);
 
+    /// <summary>
+    /// 10 010 random dimensions, 770 of each of the 13 shapes, each as it comes and turned, cut square and mitered by a swivel a and a tilt b: a swivel widens the contact
+    /// width by 1/cos a, a tilt lengthens the travel by 1/cos b (plane geometry), so that the cut face is A/(cos a cos b).
+    /// </summary>
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Contact_width_of_10_000_random_sections_adds_up_to_the_cut_area_within_1e_9_turned_and_mitered(SectionShape shape) =>
+        Gen.Select(RandomSections.Of(shape), Gen.Double[0, 60], Gen.Double[0, 60]).Sample((dimensions, swivel, tilt) =>
+        {
+            var section = Make(dimensions);
+            var (widening, lengthening) = (1 / Math.Cos(swivel * Math.PI / 180), 1 / Math.Cos(tilt * Math.PI / 180));
+            foreach (var lie in (Section[])[section, section.Turned()])
+            {
+                AssertClose((double)section.Area.SquareMillimeters, Travel.Integrate(lie, lie.ContactWidthAt), 1e-9, dimensions.ToString());
+                var mitered = Travel.Integrate(lie, depth => lie.ContactWidthAt(depth) * widening) * lengthening;
+                AssertClose((double)section.Area.SquareMillimeters, mitered / (widening * lengthening), 1e-9, dimensions.ToString());
+            }
+        }, iter: 770, threads: 1);
+
     [Theory]
     [MemberData(nameof(Shapes))]
     public void Runs_are_ascending_apart_and_inside_at_every_depth(SectionShape shape) =>

@@ -41,13 +41,13 @@ public sealed class CuttingDataRequestRules : AbstractValidator<CuttingDataReque
     private static void CheckWork(CuttingDataRequest request, ValidationContext<CuttingDataRequest> context)
     {
         var corners = request.Sections.DistinctBy(section => section.SectionId)
-            .ToDictionary(section => section.SectionId, section => section.Outline?.Count ?? 0, StringComparer.Ordinal);
+            .ToDictionary(section => section.SectionId, section => (section.Outline?.Count ?? 0) + (section.ContactWidths?.Count ?? 0) + (section.ContactWidthsTurned?.Count ?? 0), StringComparer.Ordinal);
         var candidates = request.Shop.Saws.DistinctBy(saw => saw.SawId).ToDictionary(
             saw => saw.SawId, saw => request.CompareBlades ? saw.BladeIds?.Count ?? UsualBlades : 1, StringComparer.Ordinal);
         var work = request.Cuts.Sum(cut =>
             (cut.SawIds?.Sum(id => candidates.GetValueOrDefault(id, 1)) ?? candidates.Values.Sum()) * Math.Max(1, corners.GetValueOrDefault(cut.Section) / CornersOfOneCut));
         if (work > CuttingDataLimits.CutsOnSaws)
-            context.Fault("", FaultCode.TooMuchWork, $"Cuts times saws, or saws and blades where those are compared, may be at most {CuttingDataLimits.CutsOnSaws}, a fifth of a cut for each corner of an outline, but are {work}.");
+            context.Fault("", FaultCode.TooMuchWork, $"Cuts times saws, or saws and blades where those are compared, may be at most {CuttingDataLimits.CutsOnSaws}, a fifth of a cut for each corner of an outline and each contact width, but are {work}.");
     }
 
     private static void CheckReferences(CuttingDataRequest request, ValidationContext<CuttingDataRequest> context)

@@ -168,7 +168,7 @@ public sealed record LimitsJson
     [Range(1, 100_000_000)]
     public required int Cuts { get; init; }
 
-    /// <summary>Most cuts of a request for cutting data, each times the saws that it is compared on. A corner of an outline counts a fifth.</summary>
+    /// <summary>Most cuts of a request for cutting data, each times the saws that it is compared on. A corner of an outline or a contact width counts a fifth.</summary>
     [Range(1, 100_000_000)]
     public required int CutsOnSaws { get; init; }
 

@@ -1,9 +1,11 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Wire;
+using SawEngine.Core.Grades;
 
 namespace SawEngine.Api.Features.Stock;
 
-/// <summary>A grade of the caller's own, by the catalog's grade that it is like, or by its group. What is not stated, cautions included, is taken over from there.</summary>
+/// <summary>A grade of the caller's own, by the catalog's grade that it is like, or by its group: what is not stated, cautions included, is taken over from there. Or by
+/// itself, as plastics, graphite, ceramics, wood and unknown alloys are: then it states hardnessHb, bladeSpeedMPerMin, cuttingRateCm2PerMin, unitPowerKwPerCm3PerMin and bladeLifeM2.</summary>
 public sealed record GradeJson
 {
     /// <summary>Id of the grade, unique. It comes before a catalog designation of the same name.</summary>
@@ -14,11 +16,12 @@ public sealed record GradeJson
     [Range(100, 30000)]
     public required decimal DensityKgPerM3 { get; init; }
 
-    /// <summary>Designation of the catalog's grade that it is like; given where group is not.</summary>
+    /// <summary>Designation of the catalog's grade that it is like; not beside group.</summary>
     [MinLength(1), MaxLength(Limits.TextLength)]
     public string? LikeGrade { get; init; }
 
-    /// <summary>Group of materials, one of the catalog's; given where likeGrade is not. The group's slowest grade then counts.</summary>
+    /// <summary>Group of materials, one of the catalog's, whose slowest grade then counts; or ceramic, composite, graphite, plastic or wood, of which the catalog has none.
+    /// Chips of different groups are kept apart; those of a grade that states everything and no group, from all others.</summary>
     [MinLength(1), MaxLength(Limits.TextLength)]
     public string? Group { get; init; }
 
@@ -26,11 +29,11 @@ public sealed record GradeJson
     [MinLength(1), MaxLength(Limits.TextLength)]
     public string? Condition { get; init; }
 
-    /// <summary>Brinell hardness.</summary>
+    /// <summary>Brinell hardness; of what is not tested so, what comes nearest.</summary>
     [Range(1, 1000)]
     public decimal? HardnessHb { get; init; }
 
-    /// <summary>Blade speed at 102 mm (4 in) width of cut, bimetal, with coolant, in m/min.</summary>
+    /// <summary>Blade speed at 102 mm (4 in) width of cut, bimetal, with coolant, in m/min; dry where `coolant` is notAllowed.</summary>
     [Range(1, 10000)]
     public decimal? BladeSpeedMPerMin { get; init; }
 
@@ -45,4 +48,10 @@ public sealed record GradeJson
     /// <summary>Area that a bimetal blade cuts in its life in m2.</summary>
     [Range(0.001, 100000)]
     public decimal? BladeLifeM2 { get; init; }
+
+    /// <summary>Whether it hardens under a rubbing tooth, so that the load per tooth has a lower limit; as the grade that it is like where absent, else not.</summary>
+    public bool? WorkHardening { get; init; }
+
+    /// <summary>Whether it may be cut with coolant; where it may not, its cuts on a saw with coolant carry a caution.</summary>
+    public CoolantUse Coolant { get; init; } = CoolantUse.Allowed;
 }

@@ -8,7 +8,7 @@ namespace SawEngine.Api.Features.Stock;
 /// <summary>A section of the caller's own, flat for all shapes; each shape has its own members. round: diameter. square: width. hexagon: acrossFlats. flat: height, width.
 /// roundTube, pipe: diameter, wall. squareTube: width, wall, [outerRadius, innerRadius]. rectangleTube: height, width, wall, [outerRadius, innerRadius].
 /// angle: height, width, thickness, [rootRadius, toeRadius]. channel: height, width, web, flange, [flangeSlope, flangeAt, rootRadius, toeRadius].
-/// iBeam, tee: height, width, web, flange, [rootRadius]. custom: outline. Dimensions lie between 0.001 mm and 10 m; radii may be 0.</summary>
+/// iBeam, tee: height, width, web, flange, [rootRadius]. custom: outline; or width, contactWidths, [areaMm2, contactWidthsTurned]. Dimensions lie between 0.001 mm and 10 m; radii may be 0.</summary>
 public sealed record SectionJson
 {
     /// <summary>Id of the section, unique. It comes before a catalog designation of the same name.</summary>
@@ -77,4 +77,17 @@ public sealed record SectionJson
     /// <summary>Corners of a custom section in order, either way round.</summary>
     [MinLength(3), MaxLength(500)]
     public IReadOnlyList<OutlinePointJson>? Outline { get; init; }
+
+    /// <summary>A custom section without an outline: how much material the blade is in from the top, at depth 0, to the bottom, whose depth is the height. None is
+    /// more than the width, and they add up to the area within 1 %. Nothing is taken for granted of its symmetry: it is cut singly, and mitered pieces are not turned.</summary>
+    [MinLength(2), MaxLength(500)]
+    public IReadOnlyList<ContactWidthJson>? ContactWidths { get; init; }
+
+    /// <summary>The same for the section turned a quarter: the last depth is the width. Where absent, it lies in the saw only as it comes.</summary>
+    [MinLength(2), MaxLength(500)]
+    public IReadOnlyList<ContactWidthJson>? ContactWidthsTurned { get; init; }
+
+    /// <summary>Area in mm2 of a section by its contact widths, by which it is weighed; what they add up to where absent.</summary>
+    [Range(0.000001, 100000000)]
+    public decimal? AreaMm2 { get; init; }
 }

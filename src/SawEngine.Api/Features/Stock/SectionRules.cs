@@ -11,7 +11,7 @@ public sealed class SectionRules : AbstractValidator<SectionJson>
     {
         RuleFor(section => section).Custom((section, context) =>
         {
-            if (section.ToDimensions(context.Materials().Scale) is not { } dimensions || OutlineSection.Create(dimensions, out var faults) is not null)
+            if (section.ToDimensions(context.Materials().Scale) is not { } dimensions || Section.Create(dimensions, out var faults) is not null)
                 return;
             foreach (var fault in faults)
                 context.Fault(dimensions.Gives(fault.Member) ? fault.Member : "", fault.Code, fault.Detail);

@@ -43,6 +43,9 @@ public sealed record StockItemJson : IStatedLength
     /// <summary>Condition of both ends.</summary>
     public EndCondition EndCondition { get; init; } = EndCondition.Sawn;
 
+    /// <summary>What it is coated with; jobs that cut it carry a caution.</summary>
+    public Coating Coating { get; init; } = Coating.None;
+
     /// <summary>Cost of one bar in the request's currency, at most 6 decimals: on all stock or on none; on none, length is the cost.</summary>
     [CostRange]
     public decimal? Cost { get; init; }

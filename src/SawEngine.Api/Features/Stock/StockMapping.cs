@@ -32,6 +32,7 @@ public static class StockMapping
             Length = length,
             Quantity = item.Kind == StockKind.Remnant ? 1 : item.Quantity,
             EndCondition = item.EndCondition,
+            Coating = item.Coating,
             CostMicros = item.Cost is { } cost ? (long)(cost * MicrosPerUnit) : length.Nanometers,
             PullCostMicros = scale.ReadMicros(item.PullCost, isMoney),
             Heat = item.Heat,

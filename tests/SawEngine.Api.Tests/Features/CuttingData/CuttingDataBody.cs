@@ -37,12 +37,26 @@ internal static class CuttingDataBody
     {
         var request = OfCuts("""
             {"cutId": "b", "section": "IPE 200", "grade": "S355J2", "face": {"heightAngle": 0, "widthAngle": 30}, "sawIds": ["swivel", "square"], "quantity": 12, "attributes": {"mark": "B7"}},
-            {"cutId": "a", "section": "my flat", "grade": "my steel", "bladeId": "5/8", "bundle": {"wide": 2, "high": 2}}
+            {"cutId": "a", "section": "my flat", "grade": "my steel", "bladeId": "5/8", "bundle": {"wide": 2, "high": 2}},
+            {"cutId": "c", "section": "my profile", "grade": "my graphite"}
             """);
         request["schemaVersion"] = "1.0";
         request["lengthUnit"] = "mm";
         request["sections"] = JsonNode.Parse("""[{"sectionId": "my flat", "shape": "flat", "height": 12, "width": 80}]""");
+        request["sections"]!.AsArray().Add(JsonNode.Parse("""
+            {
+              "sectionId": "my profile", "shape": "custom", "width": 80, "areaMm2": 3010,
+              "contactWidths": [{"depth": 0, "width": 40, "runs": 2}, {"depth": 50, "width": 80, "runs": 1}],
+              "contactWidthsTurned": [{"depth": 0, "width": 0}, {"depth": 20, "width": 50}, {"depth": 60, "width": 50}, {"depth": 80, "width": 0}]
+            }
+            """));
         request["grades"] = JsonNode.Parse("""[{"gradeId": "my steel", "densityKgPerM3": 7850, "likeGrade": "S235JR", "hardnessHb": 140}]""");
+        request["grades"]!.AsArray().Add(JsonNode.Parse("""
+            {
+              "gradeId": "my graphite", "group": "graphite", "densityKgPerM3": 1820, "condition": "isostatic", "hardnessHb": 10, "bladeSpeedMPerMin": 60, "cuttingRateCm2PerMin": 120,
+              "unitPowerKwPerCm3PerMin": 0.002, "bladeLifeM2": 2, "workHardening": false, "coolant": "notAllowed"
+            }
+            """));
         return request;
     }
 }

@@ -42,10 +42,34 @@ public sealed class CuttingDataFaultTests(ServiceHost host)
         new("A head that is canted too far", r => r["shop"]!["saws"]![0]!["cantDegrees"] = -45.001m, 422, "#/shop/saws/0/cantDegrees", "too_small"),
         new("A bar feed that errs by a meter", r => r["shop"]!["saws"]![0]!["accuracy"] = JsonNode.Parse("""{"indexBiasPerStroke": -1001}"""), 422, "#/shop/saws/0/accuracy/indexBiasPerStroke", "too_small"),
         new("Too many blades to compare", r => { r["compareBlades"] = true; r["cuts"] = Cuts(386); }, 422, "#/cuts", "too_much_work"),
-        new("Two sections of one id", r => r["sections"]!.AsArray().Add(r["sections"]![0]!.DeepClone()), 422, "#/sections/1/sectionId", "duplicate_id"),
+        new("Two sections of one id", r => r["sections"]!.AsArray().Add(r["sections"]![0]!.DeepClone()), 422, "#/sections/2/sectionId", "duplicate_id"),
         new("A section that is none", r => r["sections"]![0]!.AsObject().Remove("width"), 422, "#/sections/0", "missing"),
-        new("Two grades of one id", r => r["grades"]!.AsArray().Add(r["grades"]![0]!.DeepClone()), 422, "#/grades/1/gradeId", "duplicate_id"),
-        new("A grade like nothing", r => r["grades"]![0]!.AsObject().Remove("likeGrade"), 422, "#/grades/0", "like_grade_or_group"),
+        new("Two grades of one id", r => r["grades"]!.AsArray().Add(r["grades"]![0]!.DeepClone()), 422, "#/grades/2/gradeId", "duplicate_id"),
+        new("A grade like two things", r => r["grades"]![0]!["group"] = "tool steel", 422, "#/grades/0", "like_grade_or_group"),
+        new("A section whose contact widths add up to another area", r => Profile(r)["areaMm2"] = 3031, 422, "#/sections/1/areaMm2", "area_disagrees"),
+        new("A section without area", r => Profile(r)["areaMm2"] = 0, 422, "#/sections/1/areaMm2", "too_small"),
+        new("A section turned to another area", r => Profile(r)["contactWidthsTurned"]![3]!["width"] = 40, 422, "#/sections/1/contactWidthsTurned", "area_disagrees"),
+        new("A section turned to another height", r => Profile(r)["contactWidthsTurned"]![3]!["depth"] = 79, 422, "#/sections/1/contactWidthsTurned/3/depth", "extent_disagrees"),
+        new("A contact width beyond the width", r => Profile(r)["contactWidths"]![1]!["width"] = 81, 422, "#/sections/1/contactWidths/1/width", "too_large"),
+        new("A negative contact width", r => Profile(r)["contactWidths"]![0]!["width"] = -1, 422, "#/sections/1/contactWidths/0/width", "too_small"),
+        new("Contact widths that begin below the top", r => Profile(r)["contactWidths"]![0]!["depth"] = 1, 422, "#/sections/1/contactWidths/0/depth", "depths_not_ascending"),
+        new("Contact widths finer than the grid", r => Profile(r)["contactWidths"]![0]!["width"] = 40.0000001m, 422, "#/sections/1/contactWidths/0/width", "too_fine"),
+        new("Contact widths of no runs", r => Profile(r)["contactWidths"]![0]!["runs"] = 0, 422, "#/sections/1/contactWidths/0/runs", "too_small"),
+        new("Contact widths of many runs", r => Profile(r)["contactWidths"]![0]!["runs"] = 101, 422, "#/sections/1/contactWidths/0/runs", "too_large"),
+        new("Contact widths at one depth", r => Profile(r)["contactWidths"]!.AsArray().RemoveAt(1), 422, "#/sections/1/contactWidths", "empty"),
+        new("A contact width without a depth", r => Profile(r)["contactWidths"]![0]!.AsObject().Remove("depth"), 400, "#/sections/1/contactWidths/0", "missing_member"),
+        new("Contact widths beside an outline", r => Profile(r)["outline"] = JsonNode.Parse("""[{"x": 0, "y": 0}, {"x": 9, "y": 0}, {"x": 9, "y": 9}]"""), 422, "#/sections/1/outline", "not_used_by_shape"),
+        new("Contact widths without the width", r => Profile(r).AsObject().Remove("width"), 422, "#/sections/1", "missing"),
+        new("Contact widths of a flat", r => { r["sections"]![0]!["contactWidths"] = Profile(r)["contactWidths"]!.DeepClone(); }, 422, "#/sections/0/contactWidths", "not_used_by_shape"),
+        new("Many contact widths on many cuts", r => { r["cuts"] = Cuts(700, "my profile"); Profile(r)["contactWidths"] = Widths(100); Profile(r).AsObject().Remove("contactWidthsTurned"); Profile(r).AsObject().Remove("areaMm2"); }, 422, "#/cuts", "too_much_work"),
+        new("A grade of its own without a hardness", r => Own(r).Remove("hardnessHb"), 422, "#/grades/1", "value_required"),
+        new("A grade of its own without a blade speed", r => Own(r).Remove("bladeSpeedMPerMin"), 422, "#/grades/1", "value_required"),
+        new("A grade of its own without a cutting rate", r => Own(r).Remove("cuttingRateCm2PerMin"), 422, "#/grades/1", "value_required"),
+        new("A grade of its own without a unit power", r => Own(r).Remove("unitPowerKwPerCm3PerMin"), 422, "#/grades/1", "value_required"),
+        new("A grade of its own without a blade life", r => Own(r).Remove("bladeLifeM2"), 422, "#/grades/1", "value_required"),
+        new("A grade of its own and no group without a blade life", r => { Own(r).Remove("group"); Own(r).Remove("bladeLifeM2"); }, 422, "#/grades/1", "value_required"),
+        new("A grade of a group that nobody knows", r => Own(r)["group"] = "grafite", 422, "#/grades/1/group", "unknown_group"),
+        new("A coolant rule that nobody knows", r => Own(r)["coolant"] = "forbidden", 400, "#/grades/1/coolant", "unknown_value"),
         new("A saw's blade that is not listed", r => r["shop"]!["saws"]![0]!["bladeIds"]![1] = "4/6", 422, "#/shop/saws/0/bladeIds/1", "unknown_blade"),
     ];
 
@@ -125,6 +149,26 @@ public sealed class CuttingDataFaultTests(ServiceHost host)
         else
             parent[(string)path[^1]] = value;
     }
+
+    [Fact]
+    public async Task Grade_that_is_like_nothing_has_a_fault_for_every_value_that_it_leaves_out()
+    {
+        var request = CuttingDataBody.Full();
+        request["grades"]![1] = JsonNode.Parse("""{"gradeId": "my graphite", "densityKgPerM3": 1820}""");
+
+        var faults = (await host.Post(CuttingDataBody.Url, request.ToJsonString(), 422))["errors"]!.AsArray();
+
+        Assert.All(faults, fault => Assert.Equal(("#/grades/1", "value_required"), ((string?)fault!["pointer"], (string?)fault["code"])));
+        foreach (var member in new[] { "hardnessHb", "bladeSpeedMPerMin", "cuttingRateCm2PerMin", "unitPowerKwPerCm3PerMin", "bladeLifeM2" })
+            Assert.Single(faults, fault => ((string)fault!["detail"]!).Contains(member, StringComparison.Ordinal));
+        Assert.Equal(5, faults.Count);
+    }
+
+    private static JsonNode Profile(JsonNode request) => request["sections"]![1]!;
+
+    private static JsonObject Own(JsonNode request) => request["grades"]![1]!.AsObject();
+
+    private static JsonArray Widths(int count) => new([.. Enumerable.Range(0, count).Select(i => JsonNode.Parse($$"""{"depth": {{i}}, "width": 40}"""))]);
 
     private static JsonNode Cut(JsonNode request) => request["cuts"]![0]!;
 

@@ -21,7 +21,7 @@ internal static class PlanExample
           "sections": [{"sectionId": "my flat", "shape": "flat", "height": 12, "width": 80}],
           "grades": [{"gradeId": "my steel", "densityKgPerM3": 7850, "likeGrade": "S235JR", "hardnessHb": 140}],
           "stock": [
-            {"stockId": "B", "kind": "bar", "section": "Round 50", "grade": "C45", "length": 6000, "quantity": 3, "endCondition": "sheared", "cost": 148, "heat": "H1", "certificate": "3.1"},
+            {"stockId": "B", "kind": "bar", "section": "Round 50", "grade": "C45", "length": 6000, "quantity": 3, "endCondition": "sheared", "coating": "zinc", "cost": 148, "heat": "H1", "certificate": "3.1"},
             {"stockId": "A", "kind": "remnant", "section": "Round 50", "grade": "C45", "length": 2310, "cost": 45.6, "location": "rack 4", "version": "7"},
             {"stockId": "C", "kind": "purchasable", "section": "IPE 200", "grade": "S355J2", "length": 12000, "cost": 282, "leadDays": 2}
           ],

@@ -74,7 +74,7 @@ public sealed class PlanRequestRulesTests
         new("A dimension finer than the grid", r => Section(r)["width"] = 80.0000001m, "#/sections/0/width", "too_fine"),
         new("An outline finer than the grid", r => r["sections"]![0] = Custom("0.0000001"), "#/sections/0/outline/1/x", "too_fine"),
         new("Two grades of one id", r => r["grades"]!.AsArray().Add(r["grades"]![0]!.DeepClone()), "#/grades/1/gradeId", "duplicate_id"),
-        new("A grade like nothing", r => Grade(r).AsObject().Remove("likeGrade"), "#/grades/0", "like_grade_or_group"),
+        new("A grade like nothing that leaves a value out", r => r["grades"]![0] = JsonNode.Parse("""{"gradeId": "my steel", "densityKgPerM3": 7850, "hardnessHb": 140, "bladeSpeedMPerMin": 60, "cuttingRateCm2PerMin": 50, "unitPowerKwPerCm3PerMin": 0.03}"""), "#/grades/0", "value_required"),
         new("A grade like two things", r => Grade(r)["group"] = "tool steel", "#/grades/0", "like_grade_or_group"),
         new("A grade like an unknown one", r => Grade(r)["likeGrade"] = "S234JR", "#/grades/0/likeGrade", "unknown_grade"),
         new("A grade of an unknown group", r => { Grade(r).AsObject().Remove("likeGrade"); Grade(r)["group"] = "cheese"; }, "#/grades/0/group", "unknown_group"),

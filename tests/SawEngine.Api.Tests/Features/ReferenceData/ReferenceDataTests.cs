@@ -153,6 +153,28 @@ public sealed class ReferenceDataTests(ServiceHost host)
     }
 
     [Theory]
+    [InlineData("/v1/grades/SS304", "304")]
+    [InlineData("/v1/grades/A500%20Gr.%20B", "A500 Gr B")]
+    [InlineData("/v1/grades/6061-T651", "6061-T6")]
+    [InlineData("/v1/grades/S355J2%2BN", "S355J2")]
+    [InlineData("/v1/sections/Flat%204x1/2", "Flat 4x0.5 in")]
+    [InlineData("/v1/sections/HSS%204x4x.250", "HSS4X4X1/4")]
+    [InlineData("/v1/sections/4%22%20SCH%2040%20PIPE", "NPS 4 Sch 40")]
+    [InlineData("/v1/sections/RB%202", "Round 2 in")]
+    public async Task Usual_spelling_is_found(string path, string designation) => Assert.Equal(designation, (string?)(await Json(path))["item"]!["designation"]);
+
+    [Theory]
+    [InlineData("/v1/grades/1.4302")]
+    [InlineData("/v1/sections?designation=IPE%20201")]
+    [InlineData("/v1/cheese")]
+    public async Task Title_of_404_speaks_of_paths_and_designations(string path)
+    {
+        using var response = await Send(HttpMethod.Get, path);
+        Assert.Equal(HttpStatusCode.NotFound, response.StatusCode);
+        Assert.Equal("Nothing is known here by this path or designation.", (string?)JsonNode.Parse(await response.Content.ReadAsStringAsync())!["title"]);
+    }
+
+    [Theory]
     [InlineData("/v1/grades?gruop=a", "gruop", "unknown_parameter", "group")]
     [InlineData("/v1/grades?lengthUnit=in", "lengthUnit", "unknown_parameter", "designation")]
     [InlineData("/v1/sections/IPE%20200?shape=iBeam", "shape", "unknown_parameter", "lengthUnit")]
