@@ -82,7 +82,7 @@ internal sealed class CutProfile
     {
         var level = cant == Angle.Zero ? SlicesOf(section, bundle) : CantedSlicesOf(section, bundle, cant);
         var slices = Array.ConvertAll(level, slice => slice.Inclined(cut.SwivelFactor, cut.TiltFactor));
-        return new(section, bundle, cut, Math.Cos(cant.Millidegrees * Math.PI / 180_000), slices, LastingShortestRun(slices, (double)parameters.ShortestRunTravelShare));
+        return new(section, bundle, cut, Math.Cos(cant.Radians), slices, LastingShortestRun(slices, (double)parameters.ShortestRunTravelShare));
     }
 
     /// <summary>Equal rows are met one after the other; what is met at one depth of each counts as many times as thick.</summary>
@@ -98,7 +98,7 @@ internal sealed class CutProfile
     {
         if (section.Canted(bundle, cant) is { } canted)
             return [.. SlicesOf(canted, 1)];
-        var (sine, cosine) = Math.SinCos(Math.Abs(cant.Millidegrees) * Math.PI / 180_000);
+        var (sine, cosine) = Math.SinCos(cant.Size.Radians);
         var stretch = cosine + sine * section.Width.ApproximateMillimeters * bundle.Wide / (section.Height.ApproximateMillimeters * bundle.High);
         return Array.ConvertAll(SlicesOf(section, bundle), slice => slice.Inclined(1 / stretch, stretch));
     }

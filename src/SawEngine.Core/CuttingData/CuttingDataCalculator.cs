@@ -2,6 +2,7 @@ using SawEngine.Core.Grades;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
+using SawEngine.Core.Scheduling;
 using SawEngine.Core.Sections;
 
 namespace SawEngine.Core.CuttingData;
@@ -16,8 +17,6 @@ public static class CuttingDataCalculator
 {
     /// <summary>Cuts longer than this many minutes are refused; no saw is meant to run them.</summary>
     private const double LongestMinutes = 100_000;
-
-    private const double MostBreakInCuts = 1_000_000_000;
 
     /// <summary>
     /// Cutting data of a cut through a section as it lies on a saw with a blade. Lengths of teeth, kerf and speeds must be positive.
@@ -81,7 +80,7 @@ public static class CuttingDataCalculator
     {
         var slow = feed with { Share = feed.Share * (double)parameters.BreakInFeedFactor };
         var cuts = Math.Ceiling((double)parameters.BreakInAreaSquareMeters * 1_000_000 / profile.Area);
-        return new((long)Math.Min(cuts, MostBreakInCuts), parameters.BreakInFeedFactor, Rounded.UpToTenth(slow.Through(profile).Minutes * 60));
+        return new((long)Math.Min(cuts, ScheduleSaw.FullBladeLife), parameters.BreakInFeedFactor, Rounded.UpToTenth(slow.Through(profile).Minutes * 60));
     }
 
     private static IEnumerable<AppliedFactor> RateFactors(CutProfile profile, Saw saw, FittedFeed feed, CuttingParameters parameters)

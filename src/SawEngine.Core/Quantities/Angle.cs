@@ -16,7 +16,10 @@ public readonly record struct Angle(int Millidegrees)
     public Angle Size => new(Math.Abs(Millidegrees));
 
     /// <summary>The tangent, for geometry in floating point.</summary>
-    internal double Tangent => Math.Tan(Millidegrees * Math.PI / 180_000);
+    internal double Tangent => Math.Tan(Radians);
+
+    /// <summary>The angle in radians.</summary>
+    internal double Radians => Millidegrees * Math.PI / 180_000;
 
     /// <summary>An angle in degrees. Throws <see cref="ArgumentException"/> where it is finer than a thousandth of a degree.</summary>
     public static Angle FromDegrees(decimal degrees)

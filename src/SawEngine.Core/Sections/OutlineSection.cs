@@ -73,7 +73,7 @@ public sealed class OutlineSection : Section
     internal override Section Canted(CutBundle bundle, Angle cant)
     {
         var places = Enumerable.Range(0, bundle.Bars).Select(bar => new Point(bar % bundle.Wide * _outline.Width, (bundle.High - 1 - bar / bundle.Wide) * _outline.Height));
-        var canted = _outline.Canted(places, cant.Millidegrees * Math.PI / 180_000);
+        var canted = _outline.Canted(places, cant.Radians);
         return new OutlineSection(canted, Length.RoundUpToGrid(canted.Height), Length.RoundUpToGrid(canted.Width), new(Area.SquareMillimeters * bundle.Bars))
         {
             Designation = Designation,
