@@ -1,5 +1,4 @@
 using SawEngine.Solvers.Nesting;
-using Xunit;
 
 namespace SawEngine.Solvers.Tests.Nesting;
 
