@@ -18,7 +18,7 @@ internal sealed record SearchEffort(int Cells, double GoodEnough, long FirstFill
 {
     private static readonly SearchEffort Quick = new(32_768, 1e-3, 1_000_000, 2_000_000, 0, 250_000, 2e-3, 5_000_000, 16, 1.0, [5, 7]);
     private static readonly SearchEffort Standard = new(131_072, 5e-6, 5_000_000, 50_000_000, 6, 10_000_000, 0, 50_000_000, 300, 30, [4, 6, 8]);
-    private static readonly SearchEffort Thorough = new(131_072, 1e-6, 20_000_000, 500_000_000, 60, 100_000_000, 0, 400_000_000, 2_000, 100, [4, 6, 8]);
+    private static readonly SearchEffort Thorough = new(131_072, 5e-6, 20_000_000, 500_000_000, 60, 100_000_000, 0, 400_000_000, 2_000, 100, [4, 6, 8]);
 
     public static SearchEffort Of(Effort effort) => effort switch { Effort.Quick => Quick, Effort.Standard => Standard, _ => Thorough };
 }

@@ -8,21 +8,21 @@ namespace SawEngine.Benchmarks.Quality;
 /// <summary>Solution quality of nesting over whole sets: one line a set, one instance after the other on one thread.</summary>
 internal static class NestingQuality
 {
-    private const string Usage = "quality nesting --set FILE... [--generated NAME...] [--seeds N] [--effort quick|standard|thorough] [--limit SECONDS] [--gains yes|no]";
+    private const string Usage = "quality nesting --set FILE... [--generated NAME...] [--seeds N] [--effort quick|standard|thorough] [--limit SECONDS] [--gains yes|no] [--each]";
 
     /// <summary>Runs the sets; 1 where a nest breaks a rule or contradicts a known answer, 2 where the command makes no sense.</summary>
     public static int Run(IEnumerable<string> args)
     {
         try
         {
-            var options = new CommandOptions(args, "--set", "--generated", "--seeds", "--effort", "--limit", "--gains");
+            var options = new CommandOptions(args, "--set", "--generated", "--seeds", "--effort", "--limit", "--gains", "--each");
             var effort = Enum.Parse<Effort>(options.Text("--effort", "standard"), ignoreCase: true);
             double? limit = options.All("--limit").Count > 0 ? options.Number("--limit", 0) : null;
             var seeds = (int)options.Number("--seeds", 20);
             List<NestingSet> sets = [.. options.All("--set").Select(SetFile.Read), .. options.All("--generated").SelectMany(name => GeneratedSets.Named(name, seeds))];
             var gains = options.Text("--gains", "no") == "yes";
             return sets.Count > 0 && sets.TrueForAll(set => set.Instances.Any())
-                ? Run([.. sets.DistinctBy(set => set.Name)], effort, limit, gains)
+                ? Run([.. sets.DistinctBy(set => set.Name)], effort, limit, gains, options.IsGiven("--each"))
                 : throw new FormatException("No set is given, or one is empty.");
         }
         catch (Exception problem) when (problem is FormatException or ArgumentException or IOException or JsonException)
@@ -33,7 +33,7 @@ internal static class NestingQuality
         }
     }
 
-    private static int Run(List<NestingSet> sets, Effort effort, double? limit, bool gains)
+    private static int Run(List<NestingSet> sets, Effort effort, double? limit, bool gains, bool each)
     {
         var nester = EngineNester.Create();
         WarmUp.Run(nester, effort);
@@ -45,6 +45,8 @@ internal static class NestingQuality
         {
             var nests = set.Instances.Select(instance => MeasuredNest.Of(nester, instance, effort, limit)).ToList();
             SetReport.Line(set.Name, nests);
+            if (each)
+                nests.ForEach(nest => Report.Say($"    {nest.Instance.Name}: {nest.Nest.ValueMicros / 1_000_000m:0.00} over {nest.Nest.BoundMicros / 1_000_000m:0.00}, gap {nest.GapPercent:0.0000} %, {nest.Seconds:0.000} s"));
             if (set.BesideGreedy)
                 BesideGreedy(nests);
             if (gains)
