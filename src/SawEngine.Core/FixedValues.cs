@@ -20,7 +20,7 @@ public static class FixedValues
         new("blade life with carbide teeth, of that of bimetal", BladeLife.CarbideFactor, "", "2 to 6 times on hard alloys; " + Memory, Confidence.FromMemory),
         new("blade life with carbon steel teeth, of that of bimetal", BladeLife.CarbonSteelFactor, "", Memory, Confidence.FromMemory),
         new("modulus of elasticity of blade steel", BladeStress.ModulusMegapascals, "MPa", "205 to 210 GPa in handbooks; " + Memory, Confidence.FromMemory),
-        new("thickness of a blade over wheel diameter from which it is cautioned", decimal.Round(BladeStress.LargestThicknessRatio, 6), "", "1/300, rule of thumb; " + Memory, Confidence.FromMemory),
+        new("wheel diameter over thickness of the blade below which it is cautioned", BladeStress.SmallestDiameterRatio, "", "rule of thumb; " + Memory, Confidence.FromMemory),
         new("hardness from which a caller's harder grade is slowed", GradeFromCaller.SoftBrinell, "HB", Memory, Confidence.FromMemory),
         new("loss of speed and rate for each HB above it", GradeFromCaller.LossPerBrinell, "", "about 4 % for 10 HB; " + Memory, Confidence.FromMemory),
         new("least that is left of speed and rate", GradeFromCaller.LeastHardnessFactor, "", Memory, Confidence.FromMemory),

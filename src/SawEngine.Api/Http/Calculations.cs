@@ -47,7 +47,14 @@ internal sealed partial class Calculations(int slots, int waiting, TimeSpan pati
             GiveUp(work);
             return new(null, ProblemJson.Of(ProblemType.OutOfTime, "The calculation did not end in time and was given up."));
         }
-        return new(await work, null);
+        try
+        {
+            return new(await work, null);
+        }
+        catch (OperationCanceledException)
+        {
+            return new(null, ProblemJson.Of(ProblemType.OutOfTime, "The calculation reached its time limit before it had an answer; ask for less at once."));
+        }
     }
 
     public void Dispose()

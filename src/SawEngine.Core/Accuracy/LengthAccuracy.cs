@@ -52,5 +52,8 @@ public sealed record LengthAccuracy(long Strokes, Length Systematic, Length Larg
 
     private static Length UpToGrid(double nanometers) => new((long)Math.Ceiling((nanometers - 1e-3) / Grid) * Grid);
 
+    /// <summary>The grid point at or below a length, but not nil.</summary>
+    internal static Length DownToGrid(Length length) => new(Math.Max(1, length.Nanometers / Grid) * Grid);
+
     internal static Length ToGrid(double nanometers) => new((long)Math.Round(nanometers / Grid, 0, MidpointRounding.ToEven) * Grid);
 }

@@ -6,12 +6,13 @@ namespace SawEngine.Core.CuttingData;
 /// </summary>
 /// <param name="Rate">R.</param>
 /// <param name="RateLimit">What sets R.</param>
+/// <param name="FullRate">R before the motor limits it.</param>
 /// <param name="HighestRate">The rate to which the lightest load per tooth may lift R.</param>
 /// <param name="Speed">v.</param>
 /// <param name="Load">Limits of h.</param>
 /// <param name="Fastest">The saw's fastest blade feed.</param>
-/// <param name="Share">What squareness or a new blade leaves of all that, but for the lightest load per tooth.</param>
-internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double HighestRate, double Speed, ToothLoad Load, double Fastest, double Share = 1)
+/// <param name="Share">What squareness or a new blade leaves of the full feed, which grade and teeth allow, but for the lightest load per tooth.</param>
+internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double FullRate, double HighestRate, double Speed, ToothLoad Load, double Fastest, double Share = 1)
 {
     public (double Feed, CutLimit Limit) At(CutSlice slice)
     {
@@ -23,8 +24,8 @@ internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double Highest
             (feed, limit) = (byTooth, CutLimit.ToothLoad);
         if (Fastest < feed)
             (feed, limit) = (Fastest, CutLimit.BladeFeed);
-        if (Share < 1)
-            (feed, limit) = (feed * Share, CutLimit.Squareness);
+        if (Share < 1 && FullAt(slice) * Share < feed)
+            (feed, limit) = (FullAt(slice) * Share, CutLimit.Squareness);
         var least = Math.Min(Fastest, LeastAt(slice));
         return least > feed ? (least, least < Fastest ? CutLimit.ToothLoadMinimum : CutLimit.BladeFeed) : (feed, limit);
     }
@@ -52,6 +53,20 @@ internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double Highest
 
         return (minutesByLimit.Sum(), (CutLimit)Array.IndexOf(minutesByLimit, minutesByLimit.Max()));
     }
+
+    /// <summary>How fast the blade goes through the material, against the full feed.</summary>
+    public double ShareOfFull(CutProfile profile)
+    {
+        var (full, actual) = (0d, 0d);
+        foreach (var slice in profile.Slices.Where(slice => slice.Width > 0))
+        {
+            full += slice.Thickness / FullAt(slice);
+            actual += slice.Thickness / At(slice).Feed;
+        }
+        return full / actual;
+    }
+
+    private double FullAt(CutSlice slice) => Math.Min(100 * FullRate / slice.Width, ByTooth(Load.MostAt(slice)));
 
     private double LeastAt(CutSlice slice) =>
         slice.Width > 0 ? Math.Min(ByTooth(Load.LeastAt(slice)), 100 * HighestRate / slice.Width) : 0;

@@ -1,4 +1,5 @@
 using SawEngine.Core.Cautions;
+using SawEngine.Core.Nesting;
 using SawEngine.Core.Saws;
 using SawEngine.Core.Scheduling;
 
@@ -11,14 +12,21 @@ public sealed record CutComparison(IReadOnlyList<CutOnSaw> Possible, IReadOnlyLi
 {
     /// <summary>
     /// The cut on each of the saws, on each with its best blade, or with the one that is named. Codes of refusals are those of <see cref="SawFit"/>,
-    /// of <see cref="BundleFit"/>, of <see cref="ObstacleCodes"/>, and <see cref="UnscheduledReason.CutExceedsBladeLife"/>, since no cut is begun that its blade cannot finish.
+    /// of <see cref="BundleFit"/>, of <see cref="ObstacleCodes"/>, <see cref="UnplacedReason.PieceTooShort"/> and <see cref="UnplacedReason.PieceTooLong"/>, and
+    /// <see cref="UnscheduledReason.CutExceedsBladeLife"/>, since no cut is begun that its blade cannot finish.
     /// </summary>
     public static CutComparison Of(WantedCut wanted, IEnumerable<Saw> saws) =>
         Of(wanted, saws.Select(saw => (saw, wanted.BladeId)));
 
-    /// <summary>The cut on each of the saws with each of its blades.</summary>
-    public static CutComparison OverBlades(WantedCut wanted, IEnumerable<Saw> saws) =>
-        Of(wanted, saws.SelectMany(saw => saw.Blades, (saw, blade) => (saw, (string?)blade.BladeId)));
+    /// <summary>The cut on each of the saws with each of its blades. What goes for all blades of a saw is said once.</summary>
+    public static CutComparison OverBlades(WantedCut wanted, IEnumerable<Saw> saws)
+    {
+        var all = Of(wanted, saws.SelectMany(saw => saw.Blades, (saw, blade) => (saw, (string?)blade.BladeId)));
+        return all with { Refused = [.. all.Refused.DistinctBy(refusal => (refusal.SawId, IsOfSaw(refusal) ? refusal.Obstacle.Code : refusal.BladeId)).Select(refusal => IsOfSaw(refusal) ? refusal with { BladeId = null } : refusal)] };
+    }
+
+    private static bool IsOfSaw(CutRefusal refusal) => refusal.Obstacle.Code is SawFit.Capacity or SawFit.CompoundMiter or SawFit.MiterPlane or SawFit.MiterRange
+        or BundleFit.NoHoldDown or BundleFit.SectionNotBundled or BundleFit.TooLarge or BundleFit.TooManyBars or UnplacedReason.PieceTooShort or UnplacedReason.PieceTooLong or ObstacleCodes.NoMaterial;
 
     private static CutComparison Of(WantedCut wanted, IEnumerable<(Saw Saw, string? BladeId)> candidates)
     {
@@ -26,7 +34,7 @@ public sealed record CutComparison(IReadOnlyList<CutOnSaw> Possible, IReadOnlyLi
         var refused = new List<CutRefusal>();
         foreach (var (saw, bladeId) in candidates)
         {
-            var result = ResultOf(wanted, saw, bladeId);
+            var result = LengthObstacle(wanted, saw) is { } length ? BladeChoiceResult.None(length.Code, length.Detail) : ResultOf(wanted, saw, bladeId);
             if (result.Obstacle is { } obstacle)
                 refused.Add(new(saw.SawId, obstacle, bladeId));
             else if (result.Choice!.Cuts[0].CutsPerBlade == 0)
@@ -36,6 +44,13 @@ public sealed record CutComparison(IReadOnlyList<CutOnSaw> Possible, IReadOnlyLi
         }
         return new([.. possible.OrderBy(cut => cut.Data.CutSeconds).ThenBy(cut => cut.Saw.SawId, StringComparer.Ordinal).ThenBy(cut => cut.Choice.Blade.BladeId, StringComparer.Ordinal)], refused);
     }
+
+    private static CutObstacle? LengthObstacle(WantedCut wanted, Saw saw) => wanted.AimedLength switch
+    {
+        { } length when length < saw.ShortestPiece => new(UnplacedReason.PieceTooShort, $"Saw {saw.SawId} cuts no piece so short."),
+        { } length when length > saw.LongestPiece => new(UnplacedReason.PieceTooLong, $"The outfeed of saw {saw.SawId} takes no piece so long."),
+        _ => null,
+    };
 
     private static BladeChoiceResult ResultOf(WantedCut wanted, Saw saw, string? bladeId)
     {

@@ -51,6 +51,10 @@ public sealed record CutData
     /// <summary>Cuts that a new blade makes; 0 where its life is too short for one.</summary>
     public long CutsPerBlade => BladeLifeBillionths == 0 ? ScheduleSaw.FullBladeLife : ScheduleSaw.FullBladeLife / BladeLifeBillionths;
 
+    /// <summary>Whole cuts that a blade with some share of its life left still makes.</summary>
+    public long CutsLeft(decimal remainingLife) =>
+        BladeLifeBillionths == 0 ? ScheduleSaw.FullBladeLife : (long)decimal.Floor(remainingLife * ScheduleSaw.FullBladeLife) / BladeLifeBillionths;
+
     /// <summary>The factors between the grade's reference and these data, in order of use.</summary>
     public required IReadOnlyList<AppliedFactor> Factors { get; init; }
 

@@ -16,8 +16,8 @@ public sealed record CutOnSaw(WantedCut Wanted, Saw Saw, BladeChoice Choice, IRe
     /// <summary>The cutting data.</summary>
     public CutData Data => Choice.Cuts[0];
 
-    /// <summary>How far the bar moves on for a piece, its length and the kerf along the bar; null where no length is stated.</summary>
-    public Length? Index => Wanted.PieceLength + Wanted.Face.KerfAlongBar(Choice.Blade.Kerf);
+    /// <summary>How far the bar moves on for a piece, the length that is aimed at and the kerf along the bar; null where no length is stated.</summary>
+    public Length? Index => Wanted.AimedLength + Wanted.Face.KerfAlongBar(Choice.Blade.Kerf);
 
     /// <summary>One cycle of equal pieces, so without a change of angle; null where no length is stated.</summary>
     public TimeParts? Cycle
@@ -31,7 +31,7 @@ public sealed record CutOnSaw(WantedCut Wanted, Saw Saw, BladeChoice Choice, IRe
 
     /// <summary>How exactly the saw cuts the length; null where none is stated.</summary>
     public LengthAccuracy? LengthAccuracy =>
-        Wanted.PieceLength is { } length ? LengthAccuracy.Of(Saw.Accuracy, length, CutCycle.Strokes(Index!.Value, Saw.BarFeedStroke), Wanted.Tolerance) : null;
+        Wanted.AimedLength is { } length ? LengthAccuracy.Of(Saw.Accuracy, length, CutCycle.Strokes(Index!.Value, Saw.BarFeedStroke), Wanted.Tolerance) : null;
 
     /// <summary>Whether the ordered squareness is held; null where none is ordered.</summary>
     public bool? HoldsSquareness => Wanted.Squareness is { } ordered ? Data.OutOfSquare <= ordered : null;

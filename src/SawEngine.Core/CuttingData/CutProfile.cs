@@ -93,10 +93,10 @@ internal sealed class CutProfile
         return left == 0 ? [.. slices] : [.. slices, .. SlicesOf(section, left)];
     }
 
-    /// <summary>Where the outline is not known, the level slices are stretched to the longer way, their area kept.</summary>
+    /// <summary>Of a bundle, and where the outline is not known, the level slices are stretched to the longer way, their area kept.</summary>
     private static CutSlice[] CantedSlicesOf(Section section, CutBundle bundle, Angle cant)
     {
-        if (section.Canted(bundle, cant) is { } canted)
+        if (bundle.IsSingle && section.Canted(cant) is { } canted)
             return [.. SlicesOf(canted, 1)];
         var (sine, cosine) = Math.SinCos(cant.Size.Radians);
         var stretch = cosine + sine * section.Width.ApproximateMillimeters * bundle.Wide / (section.Height.ApproximateMillimeters * bundle.High);

@@ -11,7 +11,7 @@ internal static class CutWarnings
         if (!profile.IsSolid && teeth.Min < (double)parameters.FewestFullyLoadedTeeth)
             yield return new("few_teeth_in_shortest_run", Text.Of($"In the shortest run ({profile.ShortestRun:0.0} mm) {teeth.Min:0.0} teeth of blade {blade.BladeId} are in the work; the blade feed is reduced there."));
         if (teeth.Mean < (double)parameters.FewestMeanTeeth || teeth.Mean > (double)parameters.MostMeanTeeth)
-            yield return new("teeth_outside_range", Text.Of($"{teeth.Mean:0.0} mean teeth of blade {blade.BladeId} are in the work; {parameters.FewestMeanTeeth:0} to {parameters.MostMeanTeeth:0} are wanted."));
+            yield return new("teeth_outside_range", Text.Of($"{teeth.Mean:0.0} mean teeth of blade {blade.BladeId} are in the work; {parameters.FewestMeanTeeth:0} to {parameters.MostMeanTeeth:0} are usual."));
         if (speed.IsClippedUp)
             yield return new("blade_speed_above_grade", Text.Of($"The saw's slowest blade speed of {speed.Reached:0.0} m/min is above the {speed.Wanted:0.0} m/min of the grade; the blade wears faster."));
         if (!feed.KeepsLeast(profile))

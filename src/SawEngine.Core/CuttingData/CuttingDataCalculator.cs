@@ -56,7 +56,7 @@ public static class CuttingDataCalculator
         var (minutes, limit) = feed.Feed.Through(profile);
         if (!(minutes <= LongestMinutes))
             return CuttingDataResult.Infeasible(ObstacleCodes.TakesTooLong, Text.Of($"The cut would take longer than {LongestMinutes:0} min."));
-        var outOfSquare = lead.OutOfSquare(feed.Feed, profile, minutes);
+        var outOfSquare = lead.OutOfSquare(feed.Feed.ShareOfFull(profile));
         return CuttingDataResult.Feasible(new CutData
         {
             BladeId = blade.BladeId,
@@ -68,7 +68,7 @@ public static class CuttingDataCalculator
             PowerKilowatts = Rounded.To(feed.Kilowatts, 2),
             CutSeconds = Rounded.UpToTenth(minutes * 60),
             OutOfSquare = outOfSquare,
-            BreakIn = BreakInOf(profile, feed.Feed, parameters),
+            BreakIn = BreakInOf(profile, feed.Feed, minutes, parameters),
             CutArea = new(Rounded.To(profile.Area, 3)),
             BladeLifeSquareMeters = BladeLife.Of(grade, blade),
             Factors = [.. speed.Factors, .. RateFactors(profile, saw, feed, parameters)],
@@ -76,11 +76,11 @@ public static class CuttingDataCalculator
         });
     }
 
-    private static BreakIn BreakInOf(CutProfile profile, BladeFeed feed, CuttingParameters parameters)
+    private static BreakIn BreakInOf(CutProfile profile, BladeFeed feed, double minutes, CuttingParameters parameters)
     {
-        var slow = feed with { Share = feed.Share * (double)parameters.BreakInFeedFactor };
+        var slow = (feed with { Share = feed.Share * (double)parameters.BreakInFeedFactor }).Through(profile).Minutes;
         var cuts = Math.Ceiling((double)parameters.BreakInAreaSquareMeters * 1_000_000 / profile.Area);
-        return new((long)Math.Min(cuts, ScheduleSaw.FullBladeLife), parameters.BreakInFeedFactor, Rounded.UpToTenth(slow.Through(profile).Minutes * 60));
+        return new((long)Math.Min(cuts, ScheduleSaw.FullBladeLife), Rounded.To(minutes / slow, 3), Rounded.UpToTenth(slow * 60));
     }
 
     private static IEnumerable<AppliedFactor> RateFactors(CutProfile profile, Saw saw, FittedFeed feed, CuttingParameters parameters)

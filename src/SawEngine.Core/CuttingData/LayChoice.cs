@@ -2,6 +2,7 @@ using SawEngine.Core.Grades;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
+using SawEngine.Core.Scheduling;
 using SawEngine.Core.Sections;
 
 namespace SawEngine.Core.CuttingData;
@@ -27,25 +28,31 @@ internal static class LayChoice
         var profiles = laidCuts.Distinct().ToDictionary(cut => cut, cut => CutProfile.Of(laid, cut, bundle, parameters, saw.Cant));
         var narrowest = profiles[laidCuts.MinBy(cut => cut.AlongBar)];
         var ranked = BladesOf(saw).Select(blade => RankedBlade.Of(blade, narrowest, parameters)).ToArray();
-        return Best(ranked, blade => DataOf(blade, laidCuts, profiles, grade, saw, parameters, squareness), lay, blade => Order(blade, saw, laid));
+        return Best(ranked, blade => DataOf(blade, laidCuts, profiles, grade, saw, parameters, squareness), lay, blade => Order(blade, saw, laid), squareness is not null);
     }
 
-    /// <summary>Equally fast blades: the mounted one first, then worn ones for what is hard on good teeth, and good ones for solids.</summary>
-    private static (bool IsShelved, decimal Condition) Order(Blade blade, Saw saw, Section section) =>
-        (!string.Equals(blade.BladeId, saw.MountedBladeId, StringComparison.Ordinal), section.IsSolid ? -blade.RemainingLife : blade.RemainingLife);
+    /// <summary>Equally fast blades: the mounted one first, then worn ones for what is hard on good teeth, and good ones for solids; last those at their end.</summary>
+    private static (bool IsAtEnd, bool IsShelved, decimal Condition) Order(Blade blade, Saw saw, Section section) =>
+        (blade.RemainingLife <= 0m, !string.Equals(blade.BladeId, saw.MountedBladeId, StringComparison.Ordinal), section.IsSolid ? -blade.RemainingLife : blade.RemainingLife);
 
-    /// <summary>Tries the blades rank by rank; of one rank the fastest is taken.</summary>
-    private static BladeChoiceResult Best(RankedBlade[] blades, Func<Blade, (CutData[]? Cuts, CutObstacle? Obstacle)> dataOf, Lay lay, Func<Blade, (bool, decimal)> orderOf)
+    /// <summary>
+    /// Tries the blades rank by rank; of one rank the fastest is taken. Where a squareness is ordered, all pitches of a class are one rank: the fastest is the one
+    /// that holds it best. A blade that does not last for one cut is taken where no other can make it.
+    /// </summary>
+    private static BladeChoiceResult Best(RankedBlade[] blades, Func<Blade, (CutData[]? Cuts, CutObstacle? Obstacle)> dataOf, Lay lay, Func<Blade, (bool, bool, decimal)> orderOf, bool isSquare)
     {
         var obstacles = new Dictionary<RankedBlade, CutObstacle>();
-        foreach (var rank in blades.GroupBy(blade => blade.Rank).OrderBy(group => group.Key))
+        (RankedBlade Blade, CutData[] Cuts)? tooShort = null;
+        foreach (var rank in blades.GroupBy(blade => isSquare ? (blade.Rank.Class, 0) : blade.Rank).OrderBy(group => group.Key))
         {
             (RankedBlade Blade, CutData[] Cuts, decimal Seconds)? best = null;
-            foreach (var blade in rank.OrderBy(blade => orderOf(blade.Blade)).ThenBy(blade => blade.Blade.BladeId, StringComparer.Ordinal))
+            foreach (var blade in rank.OrderBy(blade => orderOf(blade.Blade)).ThenBy(blade => blade.Rank.Key).ThenBy(blade => blade.Blade.BladeId, StringComparer.Ordinal))
             {
                 var (cuts, obstacle) = dataOf(blade.Blade);
                 if (cuts is null)
                     obstacles[blade] = obstacle!;
+                else if (Array.Exists(cuts, cut => cut.CutsPerBlade == 0))
+                    (tooShort, obstacles[blade]) = (tooShort ?? (blade, cuts), TooShortLife(blade.Blade));
                 else if (best is not { } soFar || cuts.Sum(cut => cut.CutSeconds) < soFar.Seconds)
                     best = (blade, cuts, cuts.Sum(cut => cut.CutSeconds));
             }
@@ -54,8 +61,10 @@ internal static class LayChoice
                 return BladeChoiceResult.Of(ChoiceOf(found.Blade, found.Cuts, lay, blades, obstacles));
         }
 
-        return None(blades, obstacles);
+        return tooShort is { } one ? BladeChoiceResult.Of(ChoiceOf(one.Blade, one.Cuts, lay, blades, obstacles)) : None(blades, obstacles);
     }
+
+    private static CutObstacle TooShortLife(Blade blade) => new(UnscheduledReason.CutExceedsBladeLife, $"One cut wears out more than a new blade {blade.BladeId}.");
 
     private static BladeChoice ChoiceOf(
         RankedBlade chosen, CutData[] cuts, Lay lay, RankedBlade[] blades, Dictionary<RankedBlade, CutObstacle> obstacles) => new()
@@ -71,7 +80,7 @@ internal static class LayChoice
     private static BladeChoiceResult None(RankedBlade[] blades, Dictionary<RankedBlade, CutObstacle> obstacles)
     {
         var codes = obstacles.Values.Select(obstacle => obstacle.Code).Distinct(StringComparer.Ordinal).ToArray();
-        return codes.Length == 1 && codes[0] != ObstacleCodes.TooFewTeeth
+        return codes.Length == 1 && (codes[0] != ObstacleCodes.TooFewTeeth || blades.Length == 1)
             ? BladeChoiceResult.None(codes[0], obstacles[blades[0]].Detail)
             : BladeChoiceResult.None(ObstacleCodes.NoBlade, "No blade of the saw has enough teeth in the work.");
     }

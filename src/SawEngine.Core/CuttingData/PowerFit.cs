@@ -66,7 +66,7 @@ internal sealed class PowerFit
         if (IsEnoughFor(slowed))
             return slowed;
         return LeastIsDriven(slowed) is { } driven
-            ? driven with { Rate = Math.Min(driven.Rate, DrivenRate(driven.Speed) / share), RateLimit = CutLimit.Power }
+            ? driven with { Rate = Math.Min(driven.Rate, DrivenRate(driven.Speed)), RateLimit = CutLimit.Power }
             : null;
     }
 
@@ -106,6 +106,6 @@ internal sealed class PowerFit
     {
         var reference = (double)grade.ReferenceBladeSpeed.Value.MetersPerMinute;
         var rate = (double)grade.ReferenceCuttingRate.Value.SquareCentimetersPerMinute * Math.Min(speed.Wanted, bladeSpeed) / reference * (double)saw.RateFactor * bundleFactor;
-        return new(rate, limit, rate * largestRateShare, bladeSpeed, load, fastestFeed, share);
+        return new(rate, limit, rate, rate * largestRateShare, bladeSpeed, load, fastestFeed, share);
     }
 }

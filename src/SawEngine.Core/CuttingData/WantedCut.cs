@@ -32,4 +32,7 @@ public sealed record WantedCut
 
     /// <summary>Tolerance of that length; null where none is ordered.</summary>
     public Tolerance? Tolerance { get; init; }
+
+    /// <summary>The length that is cut, the middle of the tolerance.</summary>
+    public Length? AimedLength => PieceLength is { } length ? length + (Tolerance ?? default).Middle : null;
 }

@@ -29,7 +29,7 @@ public sealed record OrderLine
     /// The length that is cut: the middle of the tolerance, <c>Length + (Plus - Minus) / 2</c>, half a nanometer rounded up, since a long piece can be cut again
     /// and a short one cannot.
     /// </summary>
-    public Length AimedLength => Length + Length.FromNanometers(((Tolerance.Plus - Tolerance.Minus).Nanometers + 1) >> 1);
+    public Length AimedLength => Length + Tolerance.Middle;
 
     /// <summary>Where the length is measured.</summary>
     public LengthAt LengthAt { get; init; } = LengthAt.Overall;

@@ -32,7 +32,7 @@ public sealed record Blade
     /// <summary>Area that one blade cuts in its life, in square meters; null where the grade's usual life counts.</summary>
     public decimal? LifeAreaSquareMeters { get; init; }
 
-    /// <summary>Share of the life that is left on the mounted blade, 0 to 1.</summary>
+    /// <summary>Share of the life that is left on this blade, mounted or on the shelf, 0 to 1. A schedule counts it for the mounted blade; one that is mounted later is new.</summary>
     public decimal RemainingLife { get; init; } = 1m;
 
     /// <summary>Mean teeth per inch.</summary>

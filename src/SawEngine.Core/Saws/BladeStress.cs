@@ -8,8 +8,8 @@ public static class BladeStress
     /// <summary>Modulus of elasticity of blade steel in megapascals (205 to 210 GPa in handbooks, from memory).</summary>
     public const decimal ModulusMegapascals = 207_000m;
 
-    /// <summary>Thickness over wheel diameter above which a band fails early (rule of thumb, from memory).</summary>
-    public const decimal LargestThicknessRatio = 1m / 300m;
+    /// <summary>Wheel diameter over thickness below which a band fails early (rule of thumb, from memory).</summary>
+    public const decimal SmallestDiameterRatio = 300m;
 
     /// <summary>Bending stress in megapascals of a narrow strip, E t/D. The diameter must be positive.</summary>
     public static decimal BendingMegapascals(Length thickness, Length wheelDiameter) =>
@@ -21,5 +21,5 @@ public static class BladeStress
 
     /// <summary>Whether the band is too thick for the wheel.</summary>
     public static bool IsThickForWheel(Length thickness, Length wheelDiameter) =>
-        thickness.Nanometers > LargestThicknessRatio * wheelDiameter.Nanometers;
+        thickness.Nanometers * SmallestDiameterRatio > wheelDiameter.Nanometers;
 }

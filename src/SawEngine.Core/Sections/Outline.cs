@@ -40,13 +40,12 @@ internal sealed class Outline
     public Outline Turned() => new([.. _edges.Select(e => e.Map(p => new(_height - p.Y, p.X)))], _width, _height);
 
     /// <summary>
-    /// Copies of the outline, each moved by so much to the right and down, as a blade meets them whose right-hand end is lower by an angle: turned until the
-    /// blade lies level, and moved into the corner.
+    /// The outline as a blade meets it whose right-hand end is lower by an angle: turned until the blade lies level, and moved into the corner.
     /// </summary>
-    public Outline Canted(IEnumerable<Point> places, double radians)
+    public Outline Canted(double radians)
     {
         var (sine, cosine) = Math.SinCos(radians);
-        var turned = places.SelectMany(place => _edges.SelectMany(edge => Turn(edge, p => Level(p + place)))).ToList();
+        var turned = _edges.SelectMany(edge => Turn(edge, Level)).ToList();
         var corner = new Point(turned.Min(edge => Math.Min(edge.From.X, edge.To.X)), turned.Min(edge => edge.Top));
         List<Edge> moved = [.. turned.Select(edge => edge.Map(p => p - corner))];
         return new(moved, moved.Max(edge => edge.Bottom), moved.Max(edge => Math.Max(edge.From.X, edge.To.X)));

@@ -1,5 +1,4 @@
 using SawEngine.Core.Quantities;
-using SawEngine.Core.Saws;
 
 namespace SawEngine.Core.Sections;
 
@@ -70,11 +69,10 @@ public sealed class OutlineSection : Section
         Confidence = Confidence,
     };
 
-    internal override Section Canted(CutBundle bundle, Angle cant)
+    internal override Section Canted(Angle cant)
     {
-        var places = Enumerable.Range(0, bundle.Bars).Select(bar => new Point(bar % bundle.Wide * _outline.Width, (bundle.High - 1 - bar / bundle.Wide) * _outline.Height));
-        var canted = _outline.Canted(places, cant.Radians);
-        return new OutlineSection(canted, Length.RoundUpToGrid(canted.Height), Length.RoundUpToGrid(canted.Width), new(Area.SquareMillimeters * bundle.Bars))
+        var canted = _outline.Canted(cant.Radians);
+        return new OutlineSection(canted, Length.RoundUpToGrid(canted.Height), Length.RoundUpToGrid(canted.Width), Area)
         {
             Designation = Designation,
             Shape = Shape,

@@ -1,5 +1,4 @@
 using SawEngine.Core.Quantities;
-using SawEngine.Core.Saws;
 
 namespace SawEngine.Core.Sections;
 
@@ -69,10 +68,10 @@ public abstract class Section : IEquatable<Section>
     internal abstract Section Turned();
 
     /// <summary>
-    /// Bars of the section that are cut together, as a blade meets them whose right-hand end is lower by an angle. Height is the blade's way square to itself,
-    /// H cos c + W sin c of what has square corners. Null where the outline is not known.
+    /// The section as a blade meets it whose right-hand end is lower by an angle. Height is the blade's way square to itself, H cos c + W sin c of what has square
+    /// corners. Null where the outline is not known.
     /// </summary>
-    internal virtual Section? Canted(CutBundle bundle, Angle cant) => null;
+    internal virtual Section? Canted(Angle cant) => null;
 
     /// <inheritdoc/>
     public bool Equals(Section? other) => other is not null && string.Equals(Designation, other.Designation, StringComparison.Ordinal);

@@ -45,6 +45,16 @@ public sealed class CalculationsTests
     }
 
     [Fact]
+    public async Task Calculation_that_was_stopped_without_an_answer_is_out_of_time_and_frees_the_slot()
+    {
+        using var calculations = new Calculations(1, 0, Ever, Ever, NullLogger.Instance);
+
+        Assert.Equal(ProblemType.OutOfTime.Type, (await calculations.Run(() => throw new OperationCanceledException(), CancellationToken.None)).Refusal!.Type);
+
+        Assert.Same(Answer, (await calculations.Run(() => Answer, CancellationToken.None)).Outcome);
+    }
+
+    [Fact]
     public async Task Fault_reaches_the_caller_and_frees_the_slot()
     {
         using var calculations = new Calculations(1, 0, Ever, Ever, NullLogger.Instance);

@@ -87,9 +87,17 @@ public sealed class BladeChoiceTests
     }
 
     [Fact]
+    public void One_blade_that_is_too_coarse_says_so()
+    {
+        var obstacle = BladeChoice.Choose(TestSection.Tube(60m, 60m, 3m), Shop.Grade("S235JR"), Shop.Saw() with { Blades = [Shop.Blade(2, 3)] }, [EndCut.Square]).Obstacle!;
+        Assert.Equal("too_few_teeth", obstacle.Code);
+        Assert.Contains("0.24 teeth", obstacle.Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void No_blade_fits_where_not_even_one_tooth_is_in_the_wall()
     {
-        var saw = Shop.Saw() with { Blades = [Shop.Blade(2, 3)] };
+        var saw = Shop.Saw() with { Blades = [Shop.Blade(2, 3), Shop.Blade(1.4m, 2m)] };
         Assert.Equal("no_blade_fits", BladeChoice.Choose(TestSection.Tube(60m, 60m, 3m), Shop.Grade("S235JR"), saw, [EndCut.Square]).Obstacle!.Code);
     }
 

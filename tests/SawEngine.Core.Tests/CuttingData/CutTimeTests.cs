@@ -10,7 +10,7 @@ public sealed class CutTimeTests
 {
     private const int Slices = 100_000;
 
-    /// <summary>Where the grade's rate limits the feed all the way, the time is area over rate.</summary>
+    /// <summary>Where the grade's rate limits the feed all the way, but for the tangents of a round, the time is area over rate.</summary>
     [Theory]
     [InlineData("Round 100")]
     [InlineData("Square 100")]
@@ -18,7 +18,7 @@ public sealed class CutTimeTests
     public void Rate_limited_time_is_area_over_rate(string designation)
     {
         var (profile, feed) = FeedOf(designation, "1045", Shop.Blade(2, 3));
-        Assert.Equal(profile.Area / 100 / feed.Rate, feed.Through(profile).Minutes, 0.004 * profile.Area / 100 / feed.Rate);
+        Assert.Equal(profile.Area / 100 / feed.Rate, feed.Through(profile).Minutes, 0.006 * profile.Area / 100 / feed.Rate);
     }
 
     /// <summary>Where the saw's fastest feed limits it, the time is travel over feed.</summary>

@@ -21,7 +21,59 @@ public sealed class SquarenessTests
         Assert.Equal(CutLimit.Squareness, square.LimitedBy);
         Assert.InRange(square.CutSeconds / full.CutSeconds, 1.995m, 2.005m);
         Assert.Equal(0.14986m, square.OutOfSquare.Millimeters);
-        Assert.Contains(square.Factors, factor => factor is { Code: "squareness", Value: 0.5m });
+        Assert.Contains(square.Factors, factor => factor is { Code: "squareness", Value: >= 0.499m and <= 0.5m });
+    }
+
+    /// <summary>Whatever is ordered, a feed that is held back to it holds it.</summary>
+    [Fact]
+    public void Ordered_squareness_is_held_wherever_the_feed_is_held_back_to_it() =>
+        Assert.All(Enumerable.Range(1, 59).Select(step => step * 0.005m), ordered =>
+        {
+            var data = Data(Good, ordered);
+            Assert.True(data.OutOfSquare <= Length.FromMillimeters(ordered), $"{data.OutOfSquare.Millimeters} of {ordered}");
+            Assert.DoesNotContain(data.Warnings, warning => warning.Code == "squareness_not_held");
+        });
+
+    /// <summary>A motor, or a saw, that feeds half as fast as grade and teeth allow leads half as much, and an ordered squareness that this holds costs no time.</summary>
+    [Fact]
+    public void Lead_is_in_proportion_to_the_feed_whatever_holds_it_back()
+    {
+        var full = Data(Good, null);
+        foreach (var saw in new[] { Shop.Saw(motor: full.PowerKilowatts / 2), Shop.Saw() with { FastestBladeFeedMillimetersPerMinute = full.BladeFeedMillimetersPerMinute / 2 } })
+        {
+            var slow = On(saw, null);
+            Assert.InRange(slow.OutOfSquare.Millimeters, 0.148m, 0.152m);
+            Assert.Equal(slow.CutSeconds, On(saw, 0.16m).CutSeconds);
+            Assert.Equal(slow.LimitedBy, On(saw, 0.16m).LimitedBy);
+        }
+
+        static CutData On(Saw saw, decimal? squareness) => CuttingDataCalculator.For(
+            TestSection.Solid(100m, 100m), Shop.Grade("1045"), saw, Good, EndCut.Square, CutBundle.Single, squareness: squareness is { } millimeters ? Length.FromMillimeters(millimeters) : null).Data!;
+    }
+
+    [Fact]
+    public void Good_blade_of_another_pitch_is_taken_for_a_tight_squareness()
+    {
+        Blade[] blades = [Named("good", 1m, 4, 5), Named("worn", 0.01m, 3, 4)];
+        Assert.Equal("worn", Chosen(TestSection.Round(60m), blades, null, null));
+        Assert.Equal("good", Chosen(TestSection.Round(60m), blades, null, Length.FromMillimeters(0.1m)));
+    }
+
+    [Fact]
+    public void Blade_at_its_end_is_taken_last_even_where_it_is_mounted()
+    {
+        Blade[] blades = [Named("a", 0m, 5, 8), Named("b", 1m, 5, 8)];
+        Assert.Equal("b", Chosen(TestSection.Beam(200m, 100m, 5.6m, 8.5m), blades, "a", null));
+    }
+
+    [Fact]
+    public void Blade_that_does_not_last_for_one_cut_gives_way_to_another()
+    {
+        Blade[] blades = [Named("a", 1m, 2, 3) with { LifeAreaSquareMeters = 0.005m }, Named("b", 1m, 2, 3) with { LifeAreaSquareMeters = 8m }];
+        var choice = BladeChoice.Choose(TestSection.Solid(100m, 100m), Shop.Grade("1045"), Shop.Saw() with { Blades = blades }, [EndCut.Square]).Choice!;
+        Assert.Equal("b", choice.Blade.BladeId);
+        Assert.Equal(("a", "cut_exceeds_blade_life"), (choice.Rejected[0].BladeId, choice.Rejected[0].Code));
+        Assert.Equal(0, BladeChoice.Choose(TestSection.Solid(100m, 100m), Shop.Grade("1045"), Shop.Saw() with { Blades = blades[..1] }, [EndCut.Square]).Choice!.Cuts[0].CutsPerBlade);
     }
 
     [Fact]
@@ -58,6 +110,7 @@ public sealed class SquarenessTests
     {
         var data = CuttingDataCalculator.For(TestSection.Solid(250m, 250m), Shop.Grade("304"), Shop.Saw(), Shop.Blade(1.4m, 2m), EndCut.Square).Data!;
         Assert.InRange(data.BreakIn.SecondsPerCut / data.CutSeconds, 1m, 1.99m);
+        Assert.Equal((double)(data.CutSeconds / data.BreakIn.SecondsPerCut), (double)data.BreakIn.FeedFactor, 0.002);
     }
 
     [Fact]

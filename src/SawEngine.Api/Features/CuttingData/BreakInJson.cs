@@ -10,7 +10,7 @@ public sealed record BreakInJson
     [Range(1, 1_000_000_000)]
     public required long Cuts { get; init; }
 
-    /// <summary>What is left of the blade feed; a work-hardening grade keeps its lightest load per tooth.</summary>
+    /// <summary>What is left of the mean blade feed: more than half where motor or saw hold it back anyway, or a work-hardening grade keeps its lightest load per tooth.</summary>
     [Range(0, 1)]
     public required decimal FeedFactor { get; init; }
 

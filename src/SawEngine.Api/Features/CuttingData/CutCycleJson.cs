@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using SawEngine.Api.Wire;
 using SawEngine.Core.Times;
 
 namespace SawEngine.Api.Features.CuttingData;
@@ -11,7 +12,7 @@ public sealed record CutCycleJson
     public required long Strokes { get; init; }
 
     /// <summary>Strokes of the bar feed, as far as they do not fall into the retract.</summary>
-    [Range(0, int.MaxValue)]
+    [Range(0, Limits.Amount)]
     public required decimal Index { get; init; }
 
     /// <summary>Clamping and unclamping.</summary>
@@ -31,7 +32,7 @@ public sealed record CutCycleJson
     public required decimal Unload { get; init; }
 
     /// <summary>Sum of the parts.</summary>
-    [Range(0, int.MaxValue)]
+    [Range(0, Limits.Amount)]
     public required decimal Total { get; init; }
 
     internal static CutCycleJson Of(long strokes, TimeParts parts) => new()

@@ -1,5 +1,6 @@
 using SawEngine.Api.Wire;
 using SawEngine.Core.CuttingData;
+using SawEngine.Core.Nesting;
 using SawEngine.Core.Saws;
 using SawEngine.Core.Scheduling;
 
@@ -21,7 +22,7 @@ public sealed record CutNotPossibleJson
     [KnownValues(
         SawFit.Capacity, SawFit.MiterRange, SawFit.MiterPlane, SawFit.CompoundMiter, BundleFit.TooManyBars, BundleFit.SectionNotBundled, BundleFit.NoHoldDown,
         BundleFit.TooLarge, ObstacleCodes.NoBlade, ObstacleCodes.TooFewTeeth,
-        ObstacleCodes.BladeNotOnSaw, ObstacleCodes.NotEnoughPower, ObstacleCodes.TakesTooLong, ObstacleCodes.NoMaterial, UnscheduledReason.CutExceedsBladeLife)]
+        ObstacleCodes.BladeNotOnSaw, ObstacleCodes.NotEnoughPower, ObstacleCodes.TakesTooLong, ObstacleCodes.NoMaterial, UnplacedReason.PieceTooShort, UnplacedReason.PieceTooLong, UnscheduledReason.CutExceedsBladeLife)]
     public required string Reason { get; init; }
 
     /// <summary>Why, for a person.</summary>

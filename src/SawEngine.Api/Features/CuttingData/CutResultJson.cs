@@ -131,6 +131,10 @@ public sealed record CutResultJson
     [Range(1, 1_000_000_000)]
     public required long CutsPerBlade { get; init; }
 
+    /// <summary>Whole cuts that this blade still makes, by its `remainingLife`; 0 where it has to be changed first.</summary>
+    [Range(0, 1_000_000_000)]
+    public required long CutsLeft { get; init; }
+
     /// <summary>New blades that all cuts of the quantity use up or begin.</summary>
     [Range(1, Limits.TotalQuantity)]
     public required int BladesNeeded { get; init; }

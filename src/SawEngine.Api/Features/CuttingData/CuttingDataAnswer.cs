@@ -8,6 +8,7 @@ using SawEngine.Api.Wire;
 using SawEngine.Core.Cautions;
 using SawEngine.Core.CuttingData;
 using SawEngine.Core.Grades;
+using SawEngine.Core.Nesting;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
 
@@ -33,7 +34,7 @@ internal sealed class CuttingDataAnswer
 
     public CuttingDataResponse Write(OperationContext context)
     {
-        var compared = _request.Cuts.OrderBy(cut => cut.CutId, StringComparer.Ordinal).Select(cut => new ComparedCut(cut, Compare(cut))).ToList();
+        var compared = _request.Cuts.OrderBy(cut => cut.CutId, StringComparer.Ordinal).Select(cut => new ComparedCut(cut, Compare(cut, context.Cancellation))).ToList();
         var possible = compared.Count(cut => cut.Comparison.Possible.Count > 0);
         var cautions = NumberedCautions.Of(compared.SelectMany(cut => cut.Comparison.Possible).SelectMany(onSaw => onSaw.Cautions));
         context.Warnings.AddRange(_materials.AmbiguousGrades(_request.Cuts.Select((cut, i) => ((string?)cut.Grade, $"#/cuts/{i}/grade"))));
@@ -53,8 +54,9 @@ internal sealed class CuttingDataAnswer
         };
     }
 
-    private CutComparison Compare(WantedCutJson cut)
+    private CutComparison Compare(WantedCutJson cut, CancellationToken cancellation)
     {
+        cancellation.ThrowIfCancellationRequested();
         var saws = _saws.Select(mapped => mapped.Saw).Where(saw => cut.SawIds?.Contains(saw.SawId, StringComparer.Ordinal) ?? true);
         return _request.CompareBlades && cut.BladeId is null ? CutComparison.OverBlades(WantedOf(cut), saws) : CutComparison.Of(WantedOf(cut), saws);
     }
@@ -121,6 +123,7 @@ internal sealed class CuttingDataAnswer
             BladeLifeM2 = SourcedValueJson.Of(data.BladeLifeSquareMeters, life => life),
             BladeLifeShare = data.BladeLifeBillionths / 1_000_000_000m,
             CutsPerBlade = data.CutsPerBlade,
+            CutsLeft = data.CutsLeft(blade.RemainingLife),
             BladesNeeded = (int)((wanted.Quantity + data.CutsPerBlade - 1) / data.CutsPerBlade),
             Factors = [.. data.Factors.Select(Factor)],
             RejectedBlades = [.. onSaw.Choice.Rejected.Select(Rejected)],
@@ -170,7 +173,12 @@ internal sealed class CuttingDataAnswer
                 $"Section {section.Designation} is {Text(section.Width)} wide and {Text(section.Height)} high{AtAngle(cut)}; "
                 + $"saw {saw.SawId} takes {Text(saw.Capacity.Width)} wide and {Text(saw.Capacity.Height)} high.",
             SawFit.MiterRange when saw.MiterRange is { } range =>
-                $"The cut is inclined by {AnglesOf(cut)}; saw {saw.SawId} swivels to {range.Left} on the left (negative) and {range.Right} on the right.",
+                $"The cut is inclined by {AnglesOf(cut)}; saw {saw.SawId} swivels to {range.Left} on the left (negative) and {range.Right} on the right"
+                + (range.Tilts ? $", and then tilts to {range.TiltToFirstEnd} toward the first end (negative) and {range.TiltToSecondEnd} toward the second." : "."),
+            SawFit.CompoundMiter => $"The cut is inclined by {AnglesOf(cut)}; saw {saw.SawId} does not tilt.",
+            BundleFit.TooManyBars when saw.Bundle is null => $"Saw {saw.SawId} clamps single bars only: it states no `bundle`.",
+            UnplacedReason.PieceTooShort => $"The piece is {Text(_scale.Read(cut.Piece!))} long; saw {saw.SawId} cuts none under {Text(saw.ShortestPiece)}.",
+            UnplacedReason.PieceTooLong => $"The piece is {Text(_scale.Read(cut.Piece!))} long; saw {saw.SawId} takes {Text(saw.LongestPiece!.Value)} at most.",
             SawFit.MiterRange => $"The cut is inclined by {AnglesOf(cut)}; saw {saw.SawId} cuts square only.",
             _ => null,
         };
@@ -178,7 +186,7 @@ internal sealed class CuttingDataAnswer
 
     private string Text(Length length) => _scale.Text(length.Nanometers);
 
-    private static string AtAngle(WantedCutJson cut) => cut.Face.ToEndCut().IsSquare ? "" : $", and wider by 1/cos a where it is cut at {AnglesOf(cut)}";
+    private static string AtAngle(WantedCutJson cut) => cut.Face.ToEndCut().IsSquare ? "" : $", and longer by 1/cos a in the plane of the angle where it is cut at {AnglesOf(cut)}";
 
     private static string AnglesOf(WantedCutJson cut)
     {

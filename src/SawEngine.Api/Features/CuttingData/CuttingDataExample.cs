@@ -7,7 +7,8 @@ internal static class CuttingDataExample
         {
           "lengthUnit": "mm",
           "cuts": [
-            {"cutId": "shaft", "section": "Round 100", "grade": "1045", "quantity": 40},
+            {"cutId": "shaft", "section": "Round 100", "grade": "1045", "quantity": 40, "squareness": 0.2, "piece": {"length": 640, "tolerance": {"plus": 0.2, "minus": 0.2}}},
+            {"cutId": "hip", "section": "SHS 100x100x5 EN 10219", "grade": "S355J2", "face": {"heightAngle": 20, "widthAngle": 30}},
             {"cutId": "beam", "section": "IPE 200", "grade": "S355J2", "face": {"widthAngle": 45}, "attributes": {"mark": "B7"}}
           ],
           "shop": {
@@ -16,6 +17,8 @@ internal static class CuttingDataExample
                 "sawId": "saw-1",
                 "capacity": {"round": 410, "width": 460, "height": 410},
                 "miterRange": {"left": 45, "right": 60},
+                "tiltRange": {"toFirstEnd": 30, "toSecondEnd": 30},
+                "wheelDiameter": 450,
                 "bladeSpeedMPerMin": {"min": 18, "max": 120},
                 "motorPowerKw": 4,
                 "tail": 120,

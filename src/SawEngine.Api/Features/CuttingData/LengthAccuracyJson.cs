@@ -8,11 +8,11 @@ namespace SawEngine.Api.Features.CuttingData;
 public sealed record LengthAccuracyJson
 {
     /// <summary>The largest error to either side in the length unit of the request, rounded up to 1.27 µm (0.00005 in).</summary>
-    [LengthRange]
+    [LengthRange(Limits.Amount)]
     public required decimal LargestError { get; init; }
 
     /// <summary>What of it is systematic, positive where pieces come out long, rounded to 1.27 µm.</summary>
-    [LengthRange(-Limits.Length, Limits.Length)]
+    [LengthRange(-Limits.Amount, Limits.Amount)]
     public required decimal SystematicError { get; init; }
 
     /// <summary>What the tolerance allows to either side of its middle; absent where none is ordered.</summary>

@@ -1,5 +1,6 @@
 using SawEngine.Api.Wire;
 using SawEngine.Core.CuttingData;
+using SawEngine.Core.Scheduling;
 
 namespace SawEngine.Api.Features.CuttingData;
 
@@ -12,7 +13,7 @@ public sealed record RejectedBladeJson
     /// <summary>Why, for a program.</summary>
     [KnownValues(
         RejectionCodes.FewerThanWantedTeeth, RejectionCodes.MoreThanWantedTeeth, RejectionCodes.CoarserBladeFits, RejectionCodes.Slower,
-        ObstacleCodes.TooFewTeeth, ObstacleCodes.NotEnoughPower, ObstacleCodes.TakesTooLong)]
+        ObstacleCodes.TooFewTeeth, ObstacleCodes.NotEnoughPower, ObstacleCodes.TakesTooLong, UnscheduledReason.CutExceedsBladeLife)]
     public required string Reason { get; init; }
 
     /// <summary>Why, for a person.</summary>

@@ -91,6 +91,43 @@ public sealed class CutQualityTests(ServiceHost host)
             (string?)other!["sawId"] == (string?)row!["sawId"] && (string?)other["bladeId"] == (string?)row["bladeId"] && (decimal)other["secondsPerCut"]! == (decimal)row["secondsPerCut"]!));
     }
 
+    /// <summary>The middle of +4 is aimed at: 499 + 1.6 mm take two strokes of 500 mm.</summary>
+    [Fact]
+    public async Task Length_that_is_aimed_at_decides_the_strokes()
+    {
+        var result = Only(await host.Post(Url, Of("Round 100", "1045", """, "bladeId": "2/3", "sawIds": ["swivel"], "piece": {"length": 497, "tolerance": {"plus": 4}}""").ToJsonString(), 200));
+        Assert.Equal(2, (int)result["cycleSeconds"]!["strokes"]!);
+    }
+
+    [Theory]
+    [InlineData("longestPiece", 700, "piece_too_long", "The piece is 800 mm long; saw swivel takes 700 mm at most.")]
+    [InlineData("shortestPiece", 900, "piece_too_short", "The piece is 800 mm long; saw swivel cuts none under 900 mm.")]
+    public async Task Piece_that_the_saw_does_not_take_says_why(string member, int limit, string reason, string detail)
+    {
+        var request = Of("Round 100", "1045", """, "sawIds": ["swivel"], "piece": {"length": 800}""");
+        Saw(request)[member] = limit;
+        var refusal = Assert.Single((await host.Post(Url, request.ToJsonString(), 200))["notPossible"]!.AsArray())!;
+        Assert.Equal((reason, detail), ((string?)refusal["reason"], (string?)refusal["detail"]));
+    }
+
+    [Fact]
+    public async Task What_goes_for_all_blades_of_a_saw_is_refused_once()
+    {
+        var request = Of("Round 300", "1045", """, "sawIds": ["square"]""");
+        request["compareBlades"] = true;
+        var refusal = Assert.Single((await host.Post(Url, request.ToJsonString(), 200))["notPossible"]!.AsArray())!;
+        Assert.Equal(("section_exceeds_capacity", null), ((string?)refusal["reason"], (string?)refusal["bladeId"]));
+    }
+
+    [Fact]
+    public async Task Cuts_left_follow_from_the_remaining_life()
+    {
+        var request = Of("Round 100", "1045", """, "bladeId": "3/4", "sawIds": ["swivel"]""");
+        request["shop"]!["blades"]![1]!["remainingLife"] = 0.5;
+        var result = Only(await host.Post(Url, request.ToJsonString(), 200));
+        Assert.Equal((827, 413), ((int)result["cutsPerBlade"]!, (int)result["cutsLeft"]!));
+    }
+
     [Fact]
     public async Task Accuracy_is_the_same_in_inches()
     {

@@ -139,7 +139,7 @@ public sealed class CuttingDataTests(ServiceHost host)
         { "IPE 200", "S355J2", """, "face": {"heightAngle": 30}""", "square", "miter_beyond_saw" },
         { "IPE 200", "S355J2", """, "face": {"widthAngle": 10, "heightAngle": 10}""", "swivel", "compound_miter_not_possible" },
         { "Round 50", "1045", """, "bladeId": "3/4" """, "square", "blade_not_on_saw" },
-        { "Flat 3x1", "1045", """, "bladeId": "2/3" """, "swivel", "no_blade_fits" },
+        { "Flat 3x1", "1045", """, "bladeId": "2/3" """, "swivel", "too_few_teeth" },
     };
 
     [Theory]
