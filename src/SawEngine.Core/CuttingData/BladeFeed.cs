@@ -41,29 +41,34 @@ internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double FullRat
     public bool KeepsLeast(CutProfile profile) => Load.Smallest <= 0 || profile.Slices.All(slice =>
         slice.Width <= 0 || At(slice).Feed >= ByTooth(Load.Smallest) * (1 - 1e-9));
 
-    /// <summary>Cut time in minutes, the integral of dy/f(y), and what limits the feed for the largest part of it.</summary>
-    public (double Minutes, CutLimit Limit) Through(CutProfile profile)
+    /// <summary>
+    /// Cut time in minutes, the integral of dy/f(y), what limits the feed for the largest part of it, and how fast the blade goes through the material against the
+    /// full feed.
+    /// </summary>
+    public (double Minutes, CutLimit Limit, double ShareOfFull) Through(CutProfile profile)
     {
-        var minutesByLimit = new double[Enum.GetValues<CutLimit>().Length];
+        Span<double> minutesByLimit = stackalloc double[(int)CutLimit.Squareness + 1];
+        var (full, inMaterial) = (0d, 0d);
         foreach (var slice in profile.Slices)
         {
             var (feed, limit) = At(slice);
-            minutesByLimit[(int)limit] += slice.Thickness / feed;
-        }
-
-        return (minutesByLimit.Sum(), (CutLimit)Array.IndexOf(minutesByLimit, minutesByLimit.Max()));
-    }
-
-    /// <summary>How fast the blade goes through the material, against the full feed.</summary>
-    public double ShareOfFull(CutProfile profile)
-    {
-        var (full, actual) = (0d, 0d);
-        foreach (var slice in profile.Slices.Where(slice => slice.Width > 0))
-        {
+            var minutes = slice.Thickness / feed;
+            minutesByLimit[(int)limit] += minutes;
+            if (slice.Width <= 0)
+                continue;
+            inMaterial += minutes;
             full += slice.Thickness / FullAt(slice);
-            actual += slice.Thickness / At(slice).Feed;
         }
-        return full / actual;
+
+        var (sum, longest) = (0d, 0);
+        for (var limit = 0; limit < minutesByLimit.Length; limit++)
+        {
+            sum += minutesByLimit[limit];
+            if (minutesByLimit[limit] > minutesByLimit[longest])
+                longest = limit;
+        }
+
+        return (sum, (CutLimit)longest, full / inMaterial);
     }
 
     private double FullAt(CutSlice slice) => Math.Min(100 * FullRate / slice.Width, ByTooth(Load.MostAt(slice)));

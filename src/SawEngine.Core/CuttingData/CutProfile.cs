@@ -88,6 +88,8 @@ internal sealed class CutProfile
     /// <summary>Equal rows are met one after the other; what is met at one depth of each counts as many times as thick.</summary>
     private static CutSlice[] SlicesOf(Section section, CutBundle bundle)
     {
+        if (bundle.IsSingle && SquareProfiles.TryGetValue(section, out var square))
+            return square.Slices;
         var (fullRows, left) = Math.DivRem(bundle.Bars, bundle.Wide);
         var slices = SlicesOf(section, bundle.Wide).Select(slice => slice with { Thickness = slice.Thickness * fullRows });
         return left == 0 ? [.. slices] : [.. slices, .. SlicesOf(section, left)];

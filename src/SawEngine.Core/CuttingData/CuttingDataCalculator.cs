@@ -53,10 +53,10 @@ public static class CuttingDataCalculator
         var feed = PowerFit.Fit(profile, grade, saw, blade, speed, load, lead.FeedShareFor(squareness), parameters);
         if (feed is null)
             return CuttingDataResult.Infeasible(ObstacleCodes.NotEnoughPower, Text.Of($"Saw {saw.SawId} has not the power for the lightest load per tooth."));
-        var (minutes, limit) = feed.Feed.Through(profile);
+        var (minutes, limit, shareOfFull) = feed.Feed.Through(profile);
         if (!(minutes <= LongestMinutes))
             return CuttingDataResult.Infeasible(ObstacleCodes.TakesTooLong, Text.Of($"The cut would take longer than {LongestMinutes:0} min."));
-        var outOfSquare = lead.OutOfSquare(feed.Feed.ShareOfFull(profile));
+        var outOfSquare = lead.OutOfSquare(shareOfFull);
         return CuttingDataResult.Feasible(new CutData
         {
             BladeId = blade.BladeId,
