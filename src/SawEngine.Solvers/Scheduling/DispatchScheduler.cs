@@ -1,5 +1,6 @@
 using SawEngine.Core;
 using SawEngine.Core.Scheduling;
+using SawEngine.Solvers.Scheduling.Search;
 
 namespace SawEngine.Solvers.Scheduling;
 
@@ -42,11 +43,29 @@ public sealed class DispatchScheduler : IScheduler
         if (effort == Effort.Quick)
             return best.Plan.ToSchedule(Name(best.Rule));
 
+        var searched = Searched(shop, best, effort, cancellation);
+        if (searched is not null)
+            plans = [.. plans.Prepend(searched).OrderBy(candidate => candidate.Score)];
         var placements = effort == Effort.Standard ? StandardPlacements : ThoroughPlacements;
         var (descended, rule) = Descended(shop, plans, new(placements / 2, cancellation));
         var rounds = shop.Jobs.Length * (effort == Effort.Standard ? StandardRoundsPerJob : ThoroughRoundsPerJob);
         var improved = IteratedGreedy.Run(new(shop, descended, new(placements / 2, cancellation)), rounds);
         return improved.ToSchedule(improved.Score().CompareTo(best.Score) < 0 ? Name(rule) + "_improved" : Name(best.Rule));
+    }
+
+    private static Candidate? Searched(Shop shop, Candidate start, Effort effort, CancellationToken cancellation)
+    {
+        if (AxisShop.Of(shop, start.Plan) is not { } axis)
+            return null;
+        var sequences = new Sequences(axis, new(effort == Effort.Standard ? 100_000_000 : 1_000_000_000, cancellation));
+        var place = new int[shop.Jobs.Length];
+        for (var job = 1; job <= axis.Jobs; job++)
+            place[axis.Index[job]] = job;
+        for (var saw = 0; saw < axis.Saws; saw++)
+            sequences.Saws[saw].Set([.. start.Plan.Sequences[saw].Select(job => place[job])], sequences.NextVersion());
+        var found = SequenceSearch.Run(sequences, 0);
+        var plan = SawPlan.Of(shop, [.. Enumerable.Range(0, axis.Saws).Select(saw => Array.ConvertAll(found.Jobs(saw).ToArray(), job => axis.Index[job]))]);
+        return plan is null ? null : new(start.Rule, plan, plan.Score());
     }
 
     private static (SawPlan Plan, DispatchRule Rule) Descended(Shop shop, List<Candidate> plans, WorkMeter meter)

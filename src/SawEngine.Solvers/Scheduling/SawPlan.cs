@@ -29,6 +29,26 @@ internal sealed class SawPlan
     /// <summary>Cost of saw time of each job.</summary>
     public Int128[] Cost { get; }
 
+    /// <summary>The plan of given sequences; null where they do not fit the calendars.</summary>
+    public static SawPlan? Of(Shop shop, IReadOnlyList<int[]> sequences)
+    {
+        var plan = new SawPlan(shop);
+        for (var saw = 0; saw < sequences.Count; saw++)
+        {
+            var state = shop.NewState(saw);
+            foreach (var job in sequences[saw])
+            {
+                var work = shop.Work[job][saw]!;
+                var seconds = shop.Clocks[saw].Place(state, work);
+                if (seconds == SawClock.NoRoom)
+                    return null;
+                plan.Sequences[saw].Add(job);
+                (plan.Finish[job], plan.Cost[job]) = (state.At, ScheduleCost.SawTime(work.CostMicrosPerSecond, seconds));
+            }
+        }
+        return plan;
+    }
+
     public void CopyFrom(SawPlan other)
     {
         for (var saw = 0; saw < Sequences.Length; saw++)
@@ -50,6 +70,7 @@ internal sealed class SawPlan
             makespan = Math.Max(makespan, Finish[job]);
             cost += Cost[job];
         }
+        cost += ScheduleCost.SawTime(shop.MakespanCostMicrosPerSecond, makespan);
         Int128 finishes = 0;
         foreach (var delivery in shop.Deliveries)
         {

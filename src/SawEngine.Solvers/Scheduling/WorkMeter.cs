@@ -7,5 +7,5 @@ internal sealed class WorkMeter(long limit, CancellationToken cancellation)
 
     public bool Stopped => spent >= limit || cancellation.IsCancellationRequested;
 
-    public void Count(int placements) => spent += placements;
+    public void Count(long placements) => spent += placements;
 }
