@@ -14,6 +14,8 @@ public sealed class DispatchScheduler : IScheduler
     // Half for descent, half for the iterated greedy. 60 jobs with pauses and worn blades: 0.7 us a placement.
     private const long StandardPlacements = 1_000_000;
     private const long ThoroughPlacements = 10_000_000;
+    private const long StandardSearch = 100_000_000;
+    private const long ThoroughSearch = 10 * StandardSearch;
     private const int StandardRoundsPerJob = 30;
     private const int ThoroughRoundsPerJob = 300;
 
@@ -57,13 +59,14 @@ public sealed class DispatchScheduler : IScheduler
     {
         if (AxisShop.Of(shop, start.Plan) is not { } axis)
             return null;
-        var sequences = new Sequences(axis, new(effort == Effort.Standard ? 100_000_000 : 1_000_000_000, cancellation));
+        var meter = new WorkMeter(effort == Effort.Standard ? StandardSearch : ThoroughSearch, cancellation);
+        var sequences = new Sequences(axis, meter);
         var place = new int[shop.Jobs.Length];
         for (var job = 1; job <= axis.Jobs; job++)
             place[axis.Index[job]] = job;
         for (var saw = 0; saw < axis.Saws; saw++)
             sequences.Saws[saw].Set([.. start.Plan.Sequences[saw].Select(job => place[job])], sequences.NextVersion());
-        var found = SequenceSearch.Run(sequences, 0);
+        var found = SequenceSearch.Run(sequences, meter, 0);
         var plan = SawPlan.Of(shop, [.. Enumerable.Range(0, axis.Saws).Select(saw => Array.ConvertAll(found.Jobs(saw).ToArray(), job => axis.Index[job]))]);
         return plan is null ? null : new(start.Rule, plan, plan.Score());
     }
