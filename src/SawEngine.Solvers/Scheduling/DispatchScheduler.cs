@@ -6,16 +6,16 @@ namespace SawEngine.Solvers.Scheduling;
 
 /// <summary>
 /// Dispatching rules that mind set-ups, each as a list schedule on unlike saws, the best kept: least jobs left out, then least cost,
-/// then earliest deliveries, then shortest, then the earlier rule. From <see cref="Effort.Standard"/> up the best are improved by
-/// moving and exchanging jobs, then by taking some out and putting them back, within a fixed number of jobs placed.
+/// then earliest deliveries, then shortest, then the earlier rule. From <see cref="Effort.Standard"/> up the best is improved by a search
+/// on arrays of sequences, and proved where jobs are few; then, by the clock itself, by moving and exchanging jobs and by taking some
+/// out and putting them back. All within a fixed amount of work.
 /// </summary>
 public sealed class DispatchScheduler : IScheduler
 {
     // Half for descent, half for the iterated greedy. 60 jobs with pauses and worn blades: 0.7 us a placement.
     private const long StandardPlacements = 1_000_000;
     private const long ThoroughPlacements = 10_000_000;
-    private const long StandardSearch = 100_000_000;
-    private const long ThoroughSearch = 10 * StandardSearch;
+    private const int ShareOfExact = 10;
     private const int StandardRoundsPerJob = 30;
     private const int ThoroughRoundsPerJob = 300;
 
@@ -45,30 +45,17 @@ public sealed class DispatchScheduler : IScheduler
         if (effort == Effort.Quick)
             return best.Plan.ToSchedule(Name(best.Rule));
 
-        var searched = Searched(shop, best, effort, cancellation);
+        var (searched, isExact, isLeast) = PlanSearch.Run(shop, best.Plan, effort, cancellation);
         if (searched is not null)
-            plans = [.. plans.Prepend(searched).OrderBy(candidate => candidate.Score)];
-        var placements = effort == Effort.Standard ? StandardPlacements : ThoroughPlacements;
+            plans = [.. plans.Prepend(new(best.Rule, searched, searched.Score())).OrderBy(plan => plan.Score)];
+        // What the search has judged by the clock's own times is only looked at for a better use of ties.
+        var placements = (effort == Effort.Standard ? StandardPlacements : ThoroughPlacements) / (isExact ? ShareOfExact : 1);
         var (descended, rule) = Descended(shop, plans, new(placements / 2, cancellation));
         var rounds = shop.Jobs.Length * (effort == Effort.Standard ? StandardRoundsPerJob : ThoroughRoundsPerJob);
         var improved = IteratedGreedy.Run(new(shop, descended, new(placements / 2, cancellation)), rounds);
-        return improved.ToSchedule(improved.Score().CompareTo(best.Score) < 0 ? Name(rule) + "_improved" : Name(best.Rule));
-    }
-
-    private static Candidate? Searched(Shop shop, Candidate start, Effort effort, CancellationToken cancellation)
-    {
-        if (AxisShop.Of(shop, start.Plan) is not { } axis)
-            return null;
-        var meter = new WorkMeter(effort == Effort.Standard ? StandardSearch : ThoroughSearch, cancellation);
-        var sequences = new Sequences(axis, meter);
-        var place = new int[shop.Jobs.Length];
-        for (var job = 1; job <= axis.Jobs; job++)
-            place[axis.Index[job]] = job;
-        for (var saw = 0; saw < axis.Saws; saw++)
-            sequences.Saws[saw].Set([.. start.Plan.Sequences[saw].Select(job => place[job])], sequences.NextVersion());
-        var found = SequenceSearch.Run(sequences, meter, 0);
-        var plan = SawPlan.Of(shop, [.. Enumerable.Range(0, axis.Saws).Select(saw => Array.ConvertAll(found.Jobs(saw).ToArray(), job => axis.Index[job]))]);
-        return plan is null ? null : new(start.Rule, plan, plan.Score());
+        var score = improved.Score();
+        isLeast &= score.Unscheduled == best.Score.Unscheduled;
+        return improved.ToSchedule(score.CompareTo(best.Score) < 0 ? Name(rule) + "_improved" : Name(best.Rule), isLeast);
     }
 
     private static (SawPlan Plan, DispatchRule Rule) Descended(Shop shop, List<Candidate> plans, WorkMeter meter)

@@ -86,9 +86,11 @@ internal sealed class SawPlan
         return new(unscheduled, cost, finishes, makespan);
     }
 
-    /// <summary>The schedule with all its times.</summary>
-    public Schedule ToSchedule(string rule)
+    /// <summary>The schedule with all its times; <paramref name="isLeast"/>: no other of the same jobs costs less.</summary>
+    public Schedule ToSchedule(string rule, bool isLeast = false)
     {
+        var cost = ScheduleCost.Held(Score().CostMicros);
+        var (bound, boundRule) = isLeast ? (cost, ScheduleBoundRule.AllSequences) : CostBound.Of(shop, job => Finish[job] != NotScheduled);
         var jobs = new List<ScheduledJob>(shop.Jobs.Length);
         for (var saw = 0; saw < Sequences.Length; saw++)
         {
@@ -101,8 +103,9 @@ internal sealed class SawPlan
         {
             Jobs = jobs,
             Unscheduled = [.. left.Select(job => new UnscheduledJob(shop.Jobs[job].JobId, Unschedulable.Reason(shop, job)))],
-            CostMicros = ScheduleCost.Held(Score().CostMicros),
-            BoundMicros = ScheduleCost.Held(CostBound.Micros(shop, job => Finish[job] != NotScheduled)),
+            CostMicros = cost,
+            BoundMicros = ScheduleCost.Held(bound),
+            BoundRule = boundRule,
             Rule = rule,
         };
     }
