@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace SawEngine.Solvers.Scheduling.Search;
 
 /// <summary>
@@ -9,11 +11,7 @@ internal sealed class SawSequence
     /// <summary>The answer where a change is no use: too dear, or a job cannot run here.</summary>
     public const long TooDear = long.MaxValue;
 
-    private readonly long[] seconds;
-    private readonly long[] release;
-    private readonly long[] due;
-    private readonly long[] weight;
-    private readonly long[] rate;
+    private readonly JobNumbers[] numbers;
     private readonly long[] setUp;
     private readonly int width;
     private readonly long[] finish;
@@ -21,12 +19,14 @@ internal sealed class SawSequence
     private readonly long[] lateWeight;
     private readonly int[] waits;
     private readonly int[] scratch;
+    private (int Keep, int Count, long Version) pending;
 
     public SawSequence(AxisShop shop, int saw)
     {
-        (seconds, release, due, weight, rate, setUp) =
-            (shop.Seconds[saw], shop.Release[saw], shop.Due[saw], shop.Weight[saw], shop.Rate[saw], shop.SetUp[saw]);
         width = shop.Jobs + 1;
+        setUp = shop.SetUp[saw];
+        numbers = [.. Enumerable.Range(0, width).Select(job => new JobNumbers(
+            shop.Seconds[saw][job], shop.Release[saw][job], shop.Due[saw][job], shop.Weight[saw][job], shop.Rate[saw][job]))];
         Jobs = new int[width];
         scratch = new int[width];
         finish = new long[width];
@@ -58,13 +58,11 @@ internal sealed class SawSequence
     /// <summary>What the last finish costs.</summary>
     public FinishPenalty Penalty { get; private set; }
 
-    public bool CanRun(int job) => seconds[job] >= 0;
+    public bool CanRun(int job) => numbers[job].Seconds >= 0;
 
     public long FinishAt(int place) => finish[place];
 
-    public bool IsLate(int place) => finish[place] > due[Jobs[place]] && weight[Jobs[place]] > 0;
-
-    public void Use(FinishPenalty penalty)
+        public void Use(FinishPenalty penalty)
     {
         Penalty = penalty;
         Total = cost[Count] + penalty.Of(finish[Count], Count);
@@ -90,8 +88,6 @@ internal sealed class SawSequence
             scratch[++count] = Jobs[place];
         pending = (keep, count, version);
     }
-
-    private (int Keep, int Count, long Version) pending;
 
     /// <summary>Ends <see cref="Apply"/>; two saws that exchange jobs are both read before either is written.</summary>
     public void Commit()
@@ -121,19 +117,30 @@ internal sealed class SawSequence
                 for (var place = piece.From; place <= piece.To; place++)
                 {
                     var job = jobs[place];
-                    if (seconds[job] < 0)
+                    if (numbers[job].Seconds < 0)
                         return TooDear;
-                    var change = setUp[(before * width) + job];
-                    time = Math.Max(time + change, release[job]) + seconds[job];
-                    sum += rate[job] * (change + seconds[job]);
-                    if (time > due[job])
-                        sum += weight[job] * (time - due[job]);
+                    sum += Follow(before, job, ref time);
                     before = job;
                 }
                 if (sum >= limit)
                     return TooDear;
             }
             return Tail(time, sum, before, tail, limit);
+        }
+    }
+
+    /// <summary>Cost of a job after another; time goes on to its finish.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private long Follow(int before, int job, ref long time)
+    {
+        unchecked
+        {
+            ref readonly var next = ref numbers[job];
+            var change = setUp[(before * width) + job];
+            time = Math.Max(time + change, next.Release) + next.Seconds;
+            // No branch: whether a job is late is hard to foresee.
+            var late = time - next.Due;
+            return (next.Rate * (change + next.Seconds)) + (next.Weight * (late & ~(late >> 63)));
         }
     }
 
@@ -144,11 +151,7 @@ internal sealed class SawSequence
             for (var place = tail; place <= Count; place++)
             {
                 var job = Jobs[place];
-                var change = setUp[(before * width) + job];
-                time = Math.Max(time + change, release[job]) + seconds[job];
-                sum += rate[job] * (change + seconds[job]);
-                if (time > due[job])
-                    sum += weight[job] * (time - due[job]);
+                sum += Follow(before, job, ref time);
                 if (sum >= limit)
                 {
                     Work += (place - tail) >> 1;
@@ -190,13 +193,9 @@ internal sealed class SawSequence
                 for (var place = piece.From; place <= piece.To; place++)
                 {
                     var job = jobs[place];
-                    if (seconds[job] < 0)
+                    if (numbers[job].Seconds < 0)
                         return TooDear;
-                    var change = setUp[(before * width) + job];
-                    time = Math.Max(time + change, release[job]) + seconds[job];
-                    sum += rate[job] * (change + seconds[job]);
-                    if (time > due[job])
-                        sum += weight[job] * (time - due[job]);
+                    sum += Follow(before, job, ref time);
                     before = job;
                 }
             }
@@ -212,8 +211,8 @@ internal sealed class SawSequence
         {
             var first = Jobs[from];
             var change = setUp[(before * width) + first] - setUp[(Jobs[from - 1] * width) + first];
-            var shift = time + setUp[(before * width) + first] - (finish[from] - seconds[first]);
-            var part = cost[to] - cost[from - 1] + (rate[first] * change);
+            var shift = time + setUp[(before * width) + first] - (finish[from] - numbers[first].Seconds);
+            var part = cost[to] - cost[from - 1] + (numbers[first].Rate * change);
             if (shift < 0 || waits[to] == waits[from - 1])
             {
                 part += shift * (lateWeight[to] - lateWeight[from - 1]);
@@ -234,13 +233,13 @@ internal sealed class SawSequence
             for (var place = from; place <= Count; place++)
             {
                 var (before, job) = (Jobs[place - 1], Jobs[place]);
-                var change = setUp[(before * width) + job];
-                var free = finish[place - 1] + change;
-                finish[place] = Math.Max(free, release[job]) + seconds[job];
-                var late = finish[place] - due[job];
-                cost[place] = cost[place - 1] + (rate[job] * (change + seconds[job])) + (late > 0 ? weight[job] * late : 0);
-                lateWeight[place] = lateWeight[place - 1] + (late > 0 ? weight[job] : 0);
-                waits[place] = waits[place - 1] + (release[job] >= free && release[job] > finish[0] ? 1 : 0);
+                ref readonly var next = ref numbers[job];
+                var free = finish[place - 1] + setUp[(before * width) + job];
+                var time = finish[place - 1];
+                cost[place] = cost[place - 1] + Follow(before, job, ref time);
+                finish[place] = time;
+                lateWeight[place] = lateWeight[place - 1] + (time > next.Due ? next.Weight : 0);
+                waits[place] = waits[place - 1] + (next.Release >= free && next.Release > finish[0] ? 1 : 0);
             }
             Work += (Count - from) >> 1;
             Total = cost[Count] + Penalty.Of(finish[Count], Count);
