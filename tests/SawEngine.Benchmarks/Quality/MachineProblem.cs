@@ -1,3 +1,4 @@
+using System.Globalization;
 using SawEngine.Core.Scheduling;
 using SawEngine.Core.SetUps;
 
@@ -14,9 +15,13 @@ namespace SawEngine.Benchmarks.Quality;
 /// <param name="Due">By job.</param>
 /// <param name="Weight">By job; all 0 where the makespan is the objective.</param>
 /// <param name="IsMakespan">Whether the finish of the last job counts, not weighted tardiness.</param>
+/// <param name="Shifts">When machines run; always where none is given.</param>
 internal sealed record MachineProblem(
-    long?[][] Seconds, long[][][]? SetUp, long[][]? FirstSetUp, long[] Release, long[] Due, long[] Weight, bool IsMakespan)
+    long?[][] Seconds, long[][][]? SetUp, long[][]? FirstSetUp, long[] Release, long[] Due, long[] Weight, bool IsMakespan, TimeWindow[] Shifts)
 {
+    /// <summary>Whether a job that a shift's end stops goes on in the next shift, after any whole second; otherwise it must fit.</summary>
+    public bool MayPause { get; init; }
+
     private const long SecondsPerHour = 3600;
     private const long Horizon = 10_000_000;
 
@@ -39,14 +44,14 @@ internal sealed record MachineProblem(
         var finish = new long?[Jobs];
         foreach (var machine in scheduled.GroupBy(job => job.SawId))
         {
-            var (saw, time, before) = (int.Parse(machine.Key[1..], null), 0L, -1);
+            var (saw, time, before) = (int.Parse(machine.Key[1..], CultureInfo.InvariantCulture), 0L, -1);
             foreach (var item in machine.OrderBy(job => job.Sequence))
             {
-                var job = int.Parse(item.JobId[1..], null);
+                var job = int.Parse(item.JobId[1..], CultureInfo.InvariantCulture);
                 if (finish[job] is not null || Seconds[job][saw] is not { } seconds)
                     return null;
                 var setUp = before < 0 ? FirstSetUp?[saw][job] ?? 0 : SetUp?[saw][before][job] ?? 0;
-                time = Math.Max(time + setUp, Release[job]) + seconds;
+                time = Finish(Math.Max(time + setUp, Release[job]), seconds);
                 if (item.Finish != time)
                     return null;
                 (finish[job], before) = (time, job);
@@ -57,10 +62,25 @@ internal sealed record MachineProblem(
         return IsMakespan ? finish.Max() : Enumerable.Range(0, Jobs).Sum(job => Weight[job] * Math.Max(0, finish[job]!.Value - Due[job]));
     }
 
+    private long Finish(long start, long seconds)
+    {
+        if (Shifts.Length == 0)
+            return start + seconds;
+        foreach (var shift in Shifts)
+        {
+            start = Math.Max(start, shift.Start);
+            if (start + seconds <= shift.End)
+                return start + seconds;
+            if (MayPause && start < shift.End)
+                (seconds, start) = (seconds - (shift.End - start), shift.End);
+        }
+        return -1;
+    }
+
     private ScheduleSaw Saw(int machine) => new()
     {
         SawId = SawId(machine),
-        Windows = [new(0, Horizon)],
+        Windows = Shifts.Length > 0 ? Shifts : [new(0, Horizon)],
         InitialState = new(null, null, null),
         SetUpTimes = new(0, 0, 0) { SectionChanges = SetUp is null && FirstSetUp is null ? null : new(Changes(machine)) },
     };
@@ -89,7 +109,8 @@ internal sealed record MachineProblem(
             {
                 SawId = SawId(machine),
                 SetUp = new(JobId(job), null, null),
-                Steps = [new(Seconds[job][machine]!.Value * 1000, 1)],
+                Steps = [MayPause ? new(1000, (int)Seconds[job][machine]!.Value) : new(Seconds[job][machine]!.Value * 1000, 1)],
+                MayPause = MayPause,
             }),
         ],
     };

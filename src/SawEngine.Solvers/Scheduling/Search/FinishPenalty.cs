@@ -6,7 +6,5 @@ namespace SawEngine.Solvers.Scheduling.Search;
 /// </summary>
 internal readonly record struct FinishPenalty(long Target, long PerSecondBeyond, long PerSecond)
 {
-    public long Of(long finish, int jobs) => PerSecondBeyond == 0 || jobs == 0
-        ? 0
-        : unchecked((PerSecond * finish) + (finish > Target ? PerSecondBeyond * (finish - Target) : 0));
+    public long Of(long finish) => unchecked((PerSecond * finish) + (finish > Target ? PerSecondBeyond * (finish - Target) : 0));
 }

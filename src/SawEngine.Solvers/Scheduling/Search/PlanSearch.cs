@@ -6,10 +6,10 @@ namespace SawEngine.Solvers.Scheduling.Search;
 /// <summary>Improves a plan by a search on arrays of sequences, and proves it where jobs are few.</summary>
 internal static class PlanSearch
 {
-    // Steps of judging a change; 60 million take about a second.
-    private const long StandardWork = 100_000_000;
-    private const long WorkPerPairOfJobs = 16_000;
-    private const int ThoroughTimes = 10;
+    // Steps of judging a change: some fifty million a second.
+    private const long StandardWork = 120_000_000;
+    private const long WorkPerCubeOfJobs = 550;
+    private const int ThoroughTimes = 8;
     private const int ShareOfProved = 10;
     private const int ShareOfNear = 4;
 
@@ -23,7 +23,7 @@ internal static class PlanSearch
             return (null, false, false);
         var proves = ExactSearch.CanProve(axis);
         var share = proves ? ShareOfProved : axis.IsExact ? 1 : ShareOfNear;
-        var work = Math.Min(StandardWork, WorkPerPairOfJobs * axis.Jobs * axis.Jobs) * (effort == Effort.Thorough ? ThoroughTimes : 1) / share;
+        var work = Math.Min(StandardWork, WorkPerCubeOfJobs * axis.Jobs * axis.Jobs * axis.Jobs) * (effort == Effort.Thorough ? ThoroughTimes : 1) / share;
         var bound = axis.IsExact ? CostBound.Of(shop, job => start.Finish[job] != SawPlan.NotScheduled).Micros : -1;
         var found = Searched(axis, start, new(work, cancellation), (long)Int128.Min(bound * ScheduleCost.SecondsPerHour, long.MaxValue));
         var plan = SawPlan.Of(shop, Indices(axis, found));

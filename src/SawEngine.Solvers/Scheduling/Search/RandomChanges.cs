@@ -5,6 +5,7 @@ internal sealed class RandomChanges(Sequences sequences, SearchRandom random)
 {
     private const int LongestBlock = 13;
     private const int ShortDistance = 6;
+    private const int WorkOfDrawing = 3;
 
     private readonly SawSequence[] saws = sequences.Saws;
 
@@ -12,6 +13,7 @@ internal sealed class RandomChanges(Sequences sequences, SearchRandom random)
     public bool Try(long allowance)
     {
         var (saw, place) = Draw();
+        saw.Work += WorkOfDrawing;
         var other = saws.Length == 1 ? saw : saws[random.Below(saws.Length)];
         if (other == saw)
             return random.OneIn(4) ? Exchange(saw, place, allowance) : Shift(saw, place, allowance);

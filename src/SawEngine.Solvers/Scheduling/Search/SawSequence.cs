@@ -62,10 +62,12 @@ internal sealed class SawSequence
 
     public long FinishAt(int place) => finish[place];
 
-        public void Use(FinishPenalty penalty)
+    public bool IsLate(int place) => numbers[Jobs[place]] is { Weight: > 0 } job && finish[place] > job.Due;
+
+    public void Use(FinishPenalty penalty)
     {
         Penalty = penalty;
-        Total = cost[Count] + penalty.Of(finish[Count], Count);
+        Total = cost[Count] + penalty.Of(finish[Count]);
     }
 
     /// <summary>Puts jobs in sequence.</summary>
@@ -167,7 +169,7 @@ internal sealed class SawSequence
                 before = job;
             }
             Work += (Count - tail) >> 2;
-            sum += Penalty.Of(time, Count);
+            sum += Penalty.Of(time);
             return sum >= limit ? TooDear : sum;
         }
     }
@@ -201,7 +203,7 @@ internal sealed class SawSequence
             }
             if (tail <= Count)
                 sum += Shifted(tail, Count, before, ref time);
-            return sum + Penalty.Of(time, Count);
+            return sum + Penalty.Of(time);
         }
     }
 
@@ -241,8 +243,8 @@ internal sealed class SawSequence
                 lateWeight[place] = lateWeight[place - 1] + (time > next.Due ? next.Weight : 0);
                 waits[place] = waits[place - 1] + (next.Release >= free && next.Release > finish[0] ? 1 : 0);
             }
-            Work += (Count - from) >> 1;
-            Total = cost[Count] + Penalty.Of(finish[Count], Count);
+            Work += Count - from + 10;
+            Total = cost[Count] + Penalty.Of(finish[Count]);
         }
     }
 }

@@ -1,13 +1,14 @@
 namespace SawEngine.Solvers.Scheduling.Search;
 
 /// <summary>
-/// Descent, then annealing (Kirkpatrick, Gelatt and Vecchi 1983) in runs that are each twice as long as the one before, from the best
-/// so far; every run ends in a descent. All in whole numbers and measured in work, so that the same sequences come out everywhere.
+/// Descent, then annealing (Kirkpatrick, Gelatt and Vecchi 1983), a short run before a long one, then descents from the best, shaken.
+/// All in whole numbers and measured in work, so that the same sequences come out everywhere.
 /// </summary>
 internal sealed class SequenceSearch
 {
     private const int Seed = 1;
-    private const int Runs = 4;
+    private const int ShortShare = 5; // percent of the work
+    private const int LongShare = 15;
     private const int Levels = 200;
     private const int Samples = 1000;
     private const int MovesBetweenLooks = 256;
@@ -38,22 +39,48 @@ internal sealed class SequenceSearch
     public static SequencesCopy Run(Sequences sequences, WorkMeter meter, long bound)
     {
         var search = new SequenceSearch(sequences, meter, bound);
-        if (sequences.Jobs > 1)
+        if (sequences.Jobs > 1 && !search.IsDone)
+        {
             search.Anneal();
+            search.ShakeAndDescend();
+        }
         return search.best;
     }
 
     private void Anneal()
     {
         var hottest = Hottest();
-        var unit = (meter.Limit - meter.Spent) / ((1 << Runs) - 1);
-        for (var run = 0; run < Runs && !IsDone; run++)
+        var percent = (meter.Limit - meter.Spent) / 100;
+        foreach (var share in (int[])[ShortShare, LongShare])
         {
-            Anneal(hottest, unit << run);
+            if (IsDone)
+                return;
+            Anneal(hottest, percent * share);
             neighborhoods.Unsettle();
             neighborhoods.Descend();
             Keep();
             best.PutBack();
+        }
+    }
+
+    private void ShakeAndDescend()
+    {
+        var shaking = new Shaking(sequences, random);
+        var current = new SequencesCopy(sequences);
+        for (var round = 0; !IsDone; round++)
+        {
+            shaking.Shake();
+            neighborhoods.Descend();
+            var cost = best.Cost;
+            Keep();
+            if (best.Cost < cost || sequences.Total() <= current.Total + (current.Total / 1000 * (99 - (round % 100)) / 25))
+                current.Take();
+            else
+                current.PutBack();
+            if (round % 100 != 99)
+                continue;
+            best.PutBack();
+            current.Take();
         }
     }
 
@@ -80,7 +107,11 @@ internal sealed class SequenceSearch
         var cost = sequences.Cost();
         if (cost >= best.Cost)
             return;
-        sequences.Aim(sequences.Makespan());
+        if (sequences.Shop.MakespanRate > 0)
+        {
+            sequences.Aim(sequences.Makespan());
+            neighborhoods.Unsettle();
+        }
         best.Take();
     }
 
