@@ -58,6 +58,9 @@ internal sealed class AxisShop
     /// <summary>By saw, then job before times (jobs + 1) plus job: seconds.</summary>
     public long[][] SetUp { get; }
 
+    /// <summary>Whether any set-up takes time.</summary>
+    public bool HasSetUps => SetUp.Any(row => row.Any(seconds => seconds > 0));
+
     /// <summary>Cost of a second until the last job is done, in the units of the search.</summary>
     public long MakespanRate { get; private set; }
 

@@ -12,6 +12,7 @@ internal static class PlanSearch
     private const int ThoroughTimes = 8;
     private const int ShareOfProved = 10;
     private const int ShareOfNear = 4;
+    private const int ShareWithoutSetUps = 2;
 
     /// <summary>
     /// The plan found, null where none fits the calendars; whether the search counted as the clock does; whether no plan of the same
@@ -22,7 +23,7 @@ internal static class PlanSearch
         if (AxisShop.Of(shop, start) is not { } axis)
             return (null, false, false);
         var proves = ExactSearch.CanProve(axis);
-        var share = proves ? ShareOfProved : axis.IsExact ? 1 : ShareOfNear;
+        var share = proves ? ShareOfProved : !axis.IsExact ? ShareOfNear : axis.HasSetUps ? 1 : ShareWithoutSetUps;
         var work = Math.Min(StandardWork, WorkPerCubeOfJobs * axis.Jobs * axis.Jobs * axis.Jobs) * (effort == Effort.Thorough ? ThoroughTimes : 1) / share;
         var bound = axis.IsExact ? CostBound.Of(shop, job => start.Finish[job] != SawPlan.NotScheduled).Micros : -1;
         var found = Searched(axis, start, new(work, cancellation), (long)Int128.Min(bound * ScheduleCost.SecondsPerHour, long.MaxValue));

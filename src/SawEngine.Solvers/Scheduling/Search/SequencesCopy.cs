@@ -22,7 +22,7 @@ internal sealed class SequencesCopy
     public long Cost { get; private set; }
 
     /// <summary>What the search lessens.</summary>
-    public long Total { get; set; }
+    public long Total { get; private set; }
 
     public ReadOnlySpan<int> Jobs(int saw) => jobs[saw].AsSpan(0, counts[saw]);
 
