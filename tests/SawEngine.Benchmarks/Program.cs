@@ -5,11 +5,13 @@ using SawEngine.Benchmarks.Peers;
 using SawEngine.Benchmarks.Properties;
 using SawEngine.Benchmarks.Quality;
 
-// `quality nesting` measures solution quality, `properties nesting` holds random nests against what must hold of all, `peers nesting` sets it beside general methods (each by `peer` in a process of its own); `latency PATH FILE [CALLS]` and `throughput PATH FILE [SECONDS [CLIENTS]]` measure the service as a caller sees it; anything else goes to the benchmark runner.
+// `quality nesting` and `quality scheduling` measure solution quality, `properties nesting` holds random nests against what must hold of all, `peers nesting` sets it beside general methods (each by `peer` in a process of its own); `latency PATH FILE [CALLS]` and `throughput PATH FILE [SECONDS [CLIENTS]]` measure the service as a caller sees it; anything else goes to the benchmark runner.
 switch (args)
 {
     case ["quality", "nesting", ..]:
         return NestingQuality.Run(args.Skip(2));
+    case ["quality", "scheduling", ..]:
+        return SchedulingQuality.Run(args.Skip(2));
     case ["properties", "nesting", ..]:
         return NestingProperties.Run(args.Skip(2));
     case ["peers", "nesting", ..]:

@@ -105,9 +105,18 @@ internal sealed class SawReplay(ScheduleSaw saw, List<Violation> found)
         if (to.BladeId is not null && to.BladeId != blade)
             needed.Add(("blade", saw.SetUpTimes.Blade));
         if (to.Section is not null && to.Section != section)
-            needed.Add(("section", saw.SetUpTimes.Section));
+            needed.Add(("section", SectionSeconds(to.Section)));
         needed.RemoveAll(part => part.Seconds == 0);
         return needed;
+    }
+
+    private long SectionSeconds(string to)
+    {
+        if (saw.SetUpTimes.SectionChanges is { } changes)
+            foreach (var pair in changes.Pairs)
+                if (pair.To == to && pair.From == section)
+                    return pair.Seconds;
+        return saw.SetUpTimes.Section;
     }
 
     private void Work(JobOption option, ScheduledJob scheduled, List<Event> events)

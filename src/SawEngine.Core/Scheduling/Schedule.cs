@@ -18,6 +18,9 @@ public sealed record Schedule
     /// <summary>No schedule of the same jobs costs less.</summary>
     public required long BoundMicros { get; init; }
 
+    /// <summary>How the bound was found.</summary>
+    public ScheduleBoundRule BoundRule { get; init; }
+
     /// <summary>The rule that made it.</summary>
     public required string Rule { get; init; }
 }

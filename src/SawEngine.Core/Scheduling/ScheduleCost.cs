@@ -1,12 +1,14 @@
 namespace SawEngine.Core.Scheduling;
 
 /// <summary>
-/// What a schedule costs, in millionths of the currency: the tardiness of the deliveries, and the set-up and work seconds of the jobs.
+/// What a schedule costs, in millionths of the currency: the tardiness of the deliveries, the set-up and work seconds of the jobs, and
+/// the time until the last job is done (makespan) where the problem says so.
 /// A delivery is finished with the last of its scheduled jobs; jobs left out cost nothing and are reported instead.
 /// </summary>
 public static class ScheduleCost
 {
-    private const int SecondsPerHour = 3600;
+    /// <summary>Seconds of an hour.</summary>
+    public const int SecondsPerHour = 3600;
 
     /// <summary>Cost of the jobs as scheduled. A sum beyond the range of <see cref="long"/> is held at its end.</summary>
     public static long Micros(ScheduleProblem problem, IReadOnlyList<ScheduledJob> jobs)
@@ -16,6 +18,8 @@ public static class ScheduleCost
         Int128 sum = 0;
         foreach (var job in jobs)
             sum += SawTime(Rate(rates[job.JobId], job.SawId), BusySeconds(job));
+        if (jobs.Count > 0)
+            sum += SawTime(problem.MakespanCostMicrosPerSecond, jobs.Max(job => job.Finish));
         foreach (var delivery in problem.Deliveries)
         {
             var done = delivery.JobIds.Where(finishes.ContainsKey).Select(id => finishes[id]).DefaultIfEmpty(long.MinValue).Max();
@@ -35,9 +39,9 @@ public static class ScheduleCost
         return high == 0 && low >= 0 ? low / SecondsPerHour : (Int128)costMicrosPerHourLate * secondsLate / SecondsPerHour;
     }
 
-    /// <summary>Cost of a saw's time.</summary>
+    /// <summary>Cost of a saw's time, or of the makespan.</summary>
     /// <param name="costMicrosPerSecond">Millionths of the currency per second.</param>
-    /// <param name="busySeconds">Seconds of set-up and work.</param>
+    /// <param name="busySeconds">Seconds of set-up and work, or until the last job is done.</param>
     public static Int128 SawTime(long costMicrosPerSecond, long busySeconds) => (Int128)costMicrosPerSecond * busySeconds;
 
     /// <summary>Seconds of set-up and of work (each span rounded up) of a job.</summary>

@@ -11,4 +11,7 @@ public sealed record ScheduleProblem
 
     /// <summary>What is promised; a job may serve several deliveries.</summary>
     public required IReadOnlyList<Delivery> Deliveries { get; init; }
+
+    /// <summary>Cost of every second until the last job is done, in millionths of the currency, not negative; 0 where only promises and saw time count.</summary>
+    public long MakespanCostMicrosPerSecond { get; init; }
 }

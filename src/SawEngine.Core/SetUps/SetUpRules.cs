@@ -41,7 +41,7 @@ public static class SetUpRules
     {
         GradeGroup => Changes(from.GradeGroup, to.GradeGroup) ? times.GradeGroup : 0,
         Blade => Changes(from.BladeId, to.BladeId) ? times.Blade : 0,
-        Section => Changes(from.Section, to.Section) ? times.Section : 0,
+        Section => Changes(from.Section, to.Section) ? times.SectionChanges?.Seconds(from.Section, to.Section!, times.Section) ?? times.Section : 0,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of set-up between two jobs."),
     };
 

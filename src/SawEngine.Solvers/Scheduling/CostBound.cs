@@ -30,9 +30,10 @@ internal sealed class CostBound
         }
     }
 
-    public static Int128 Micros(Shop shop, Predicate<int> scheduled) => new CostBound(shop, scheduled).Micros();
+    /// <summary>The bound on the cost of those jobs that are scheduled, and how it was found.</summary>
+    public static (Int128 Micros, ScheduleBoundRule Rule) Of(Shop shop, Predicate<int> scheduled) => new CostBound(shop, scheduled).Bound();
 
-    private Int128 Micros()
+    private (Int128 Micros, ScheduleBoundRule Rule) Bound()
     {
         var finish = new long[shop.Jobs.Length];
         var cost = new Int128[shop.Jobs.Length];
@@ -51,7 +52,30 @@ internal sealed class CostBound
             cost[job] = Int128.Min(cost[job], ScheduleCost.SawTime(work.CostMicrosPerSecond, seconds));
         }
         var jobs = Enumerable.Range(0, finish.Length).Where(job => scheduled(job));
-        return jobs.Aggregate((Int128)0, (sum, job) => sum + cost[job]) + Tardiness(finish);
+        var micros = jobs.Aggregate((Int128)0, (sum, job) => sum + cost[job]) + Tardiness(finish);
+        if (shop.MakespanCostMicrosPerSecond == 0)
+            return (micros, ScheduleBoundRule.JobsAlone);
+        var longest = finish.Where((_, job) => scheduled(job)).DefaultIfEmpty(0).Max();
+        var all = Math.Max(longest, FinishOfAll());
+        return (micros + ScheduleCost.SawTime(shop.MakespanCostMicrosPerSecond, all), all > longest ? ScheduleBoundRule.Load : ScheduleBoundRule.JobsAlone);
+    }
+
+    /// <summary>Second before which the saws together are not attended long enough for all jobs, each at its quickest.</summary>
+    private long FinishOfAll()
+    {
+        var quickest = new long[shop.Jobs.Length];
+        foreach (var (job, _, work) in Works())
+            quickest[job] = quickest[job] == 0 ? work.Seconds : Math.Min(quickest[job], work.Seconds);
+        var needed = quickest.Aggregate((Int128)0, (sum, seconds) => sum + seconds);
+        var windows = shop.Saws.SelectMany(saw => saw.Windows).ToList();
+        var (low, high) = (0L, windows.Select(window => window.End).DefaultIfEmpty(0).Max());
+        while (low < high)
+        {
+            var middle = low + ((high - low) / 2);
+            var attended = windows.Aggregate((Int128)0, (sum, window) => sum + Math.Clamp(middle - window.Start, 0, window.Seconds));
+            (low, high) = attended >= needed ? (low, middle) : (middle + 1, high);
+        }
+        return low;
     }
 
     private Int128 Tardiness(long[] finish)
@@ -76,7 +100,9 @@ internal sealed class CostBound
 
     /// <summary>The state that leaves least to set up, with unknown where nothing can have set the saw up before.</summary>
     private SetUpState EasiestState(int saw, SawWork work) => new(
-        sections[saw].Left(work.SetUp.Section), gradeGroups[saw].Left(work.SetUp.GradeGroup), blades[saw].Left(work.SetUp.BladeId));
+        // Where pairs take different times, another section may be easier to come from than none.
+        shop.Saws[saw].SetUpTimes.SectionChanges is null ? sections[saw].Left(work.SetUp.Section) : work.SetUp.Section,
+        gradeGroups[saw].Left(work.SetUp.GradeGroup), blades[saw].Left(work.SetUp.BladeId));
 
     /// <summary>What the jobs of a saw, and its start, set one thing to.</summary>
     private sealed class Values(string? initial)

@@ -29,6 +29,26 @@ internal sealed class SawPlan
     /// <summary>Cost of saw time of each job.</summary>
     public Int128[] Cost { get; }
 
+    /// <summary>The plan of given sequences; null where they do not fit the calendars.</summary>
+    public static SawPlan? Of(Shop shop, IReadOnlyList<int[]> sequences)
+    {
+        var plan = new SawPlan(shop);
+        for (var saw = 0; saw < sequences.Count; saw++)
+        {
+            var state = shop.NewState(saw);
+            foreach (var job in sequences[saw])
+            {
+                var work = shop.Work[job][saw]!;
+                var seconds = shop.Clocks[saw].Place(state, work);
+                if (seconds == SawClock.NoRoom)
+                    return null;
+                plan.Sequences[saw].Add(job);
+                (plan.Finish[job], plan.Cost[job]) = (state.At, ScheduleCost.SawTime(work.CostMicrosPerSecond, seconds));
+            }
+        }
+        return plan;
+    }
+
     public void CopyFrom(SawPlan other)
     {
         for (var saw = 0; saw < Sequences.Length; saw++)
@@ -50,6 +70,7 @@ internal sealed class SawPlan
             makespan = Math.Max(makespan, Finish[job]);
             cost += Cost[job];
         }
+        cost += ScheduleCost.SawTime(shop.MakespanCostMicrosPerSecond, makespan);
         Int128 finishes = 0;
         foreach (var delivery in shop.Deliveries)
         {
@@ -65,9 +86,11 @@ internal sealed class SawPlan
         return new(unscheduled, cost, finishes, makespan);
     }
 
-    /// <summary>The schedule with all its times.</summary>
-    public Schedule ToSchedule(string rule)
+    /// <summary>The schedule with all its times; <paramref name="isLeast"/>: no other of the same jobs costs less.</summary>
+    public Schedule ToSchedule(string rule, bool isLeast = false)
     {
+        var cost = ScheduleCost.Held(Score().CostMicros);
+        var (bound, boundRule) = isLeast ? (cost, ScheduleBoundRule.AllSequences) : CostBound.Of(shop, job => Finish[job] != NotScheduled);
         var jobs = new List<ScheduledJob>(shop.Jobs.Length);
         for (var saw = 0; saw < Sequences.Length; saw++)
         {
@@ -80,8 +103,9 @@ internal sealed class SawPlan
         {
             Jobs = jobs,
             Unscheduled = [.. left.Select(job => new UnscheduledJob(shop.Jobs[job].JobId, Unschedulable.Reason(shop, job)))],
-            CostMicros = ScheduleCost.Held(Score().CostMicros),
-            BoundMicros = ScheduleCost.Held(CostBound.Micros(shop, job => Finish[job] != NotScheduled)),
+            CostMicros = cost,
+            BoundMicros = ScheduleCost.Held(bound),
+            BoundRule = boundRule,
             Rule = rule,
         };
     }

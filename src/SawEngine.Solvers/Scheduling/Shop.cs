@@ -20,6 +20,7 @@ internal sealed class Shop
         for (var saw = 0; saw < Saws.Length; saw++)
             AddSaw(saw);
 
+        MakespanCostMicrosPerSecond = problem.MakespanCostMicrosPerSecond;
         var index = Enumerable.Range(0, Jobs.Length).ToDictionary(job => Jobs[job].JobId, StringComparer.Ordinal);
         Deliveries =
         [
@@ -51,6 +52,8 @@ internal sealed class Shop
 
     /// <summary>Cost per hour late of each job's promises.</summary>
     public Int128[] Weight { get; }
+
+    public long MakespanCostMicrosPerSecond { get; }
 
     public SawState NewState(int saw) => new(initial[saw]);
 

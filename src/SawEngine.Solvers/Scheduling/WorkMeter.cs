@@ -3,9 +3,11 @@ namespace SawEngine.Solvers.Scheduling;
 /// <summary>Counts jobs placed, so that a search ends after the same work everywhere.</summary>
 internal sealed class WorkMeter(long limit, CancellationToken cancellation)
 {
-    private long spent;
+    public long Limit => limit;
 
-    public bool Stopped => spent >= limit || cancellation.IsCancellationRequested;
+    public long Spent { get; private set; }
 
-    public void Count(int placements) => spent += placements;
+    public bool Stopped => Spent >= limit || cancellation.IsCancellationRequested;
+
+    public void Count(long placements) => Spent += placements;
 }

@@ -1,0 +1,30 @@
+namespace SawEngine.Core.SetUps;
+
+/// <summary>Times of section changes by pair, for saws on which it matters what was cut before (jaws, guides, rollers).</summary>
+public sealed class SectionChanges
+{
+    private readonly Dictionary<(string From, string To), long> seconds;
+    private readonly Dictionary<string, long> fromUnknown;
+
+    /// <summary>The pairs; of a pair that is given twice the first counts.</summary>
+    public SectionChanges(IReadOnlyList<SectionChange> pairs)
+    {
+        Pairs = pairs;
+        seconds = [];
+        fromUnknown = new(StringComparer.Ordinal);
+        foreach (var pair in pairs)
+        {
+            if (pair.From is { } from)
+                seconds.TryAdd((from, pair.To), pair.Seconds);
+            else
+                fromUnknown.TryAdd(pair.To, pair.Seconds);
+        }
+    }
+
+    /// <summary>The pairs as given.</summary>
+    public IReadOnlyList<SectionChange> Pairs { get; }
+
+    /// <summary>Seconds of a change, or those that are usual where the pair is not given.</summary>
+    public long Seconds(string? from, string to, long usual) =>
+        from is null ? fromUnknown.GetValueOrDefault(to, usual) : seconds.GetValueOrDefault((from, to), usual);
+}

@@ -1,0 +1,186 @@
+using SawEngine.Core.Scheduling;
+using SawEngine.Core.SetUps;
+
+namespace SawEngine.Solvers.Scheduling.Search;
+
+/// <summary>
+/// The shop in arrays of whole numbers, each saw on an axis of its attended seconds: what a search looks at millions of times.
+/// Exact where each saw has one window, blades last, and each job has one promise of its own; elsewhere near, and the clock decides.
+/// Jobs are numbered from 1; 0 is a saw as it stands at the start.
+/// </summary>
+internal sealed class AxisShop
+{
+    private const long LongestTime = 1L << 40;
+    private const int CostBits = 60;
+    private const long LargestCost = 1L << 50;
+
+    private readonly Shop shop;
+
+    private AxisShop(Shop shop, int[] jobs)
+    {
+        this.shop = shop;
+        Index = [-1, .. jobs];
+        var saws = shop.Saws.Length;
+        Start = new long[saws];
+        Seconds = Rows(saws, jobs.Length + 1);
+        Release = Rows(saws, jobs.Length + 1);
+        Due = Rows(saws, jobs.Length + 1);
+        Weight = Rows(saws, jobs.Length + 1);
+        Rate = Rows(saws, jobs.Length + 1);
+        SetUp = Rows(saws, (jobs.Length + 1) * (jobs.Length + 1));
+    }
+
+    /// <summary>Index in the shop by job.</summary>
+    public int[] Index { get; }
+
+    public int Jobs => Index.Length - 1;
+
+    public int Saws => Start.Length;
+
+    /// <summary>First attended second by saw.</summary>
+    public long[] Start { get; }
+
+    /// <summary>By saw and job; -1 where the job cannot run.</summary>
+    public long[][] Seconds { get; }
+
+    /// <summary>By saw and job, on the axis of the saw.</summary>
+    public long[][] Release { get; }
+
+    /// <summary>By saw and job, on the axis of the saw.</summary>
+    public long[][] Due { get; }
+
+    /// <summary>By saw and job: cost of a second late, in the units of the search.</summary>
+    public long[][] Weight { get; }
+
+    /// <summary>By saw and job: cost of a second of set-up and work, in the units of the search.</summary>
+    public long[][] Rate { get; }
+
+    /// <summary>By saw, then job before times (jobs + 1) plus job: seconds.</summary>
+    public long[][] SetUp { get; }
+
+    /// <summary>Whether any set-up takes time.</summary>
+    public bool HasSetUps => SetUp.Any(row => row.Any(seconds => seconds > 0));
+
+    /// <summary>Cost of a second until the last job is done, in the units of the search.</summary>
+    public long MakespanRate { get; private set; }
+
+    /// <summary>Whether sums here are those of the clock.</summary>
+    public bool IsExact { get; private set; } = true;
+
+    /// <summary>The jobs that a plan has scheduled; null where numbers are too large to be summed safely.</summary>
+    public static AxisShop? Of(Shop shop, SawPlan plan)
+    {
+        var jobs = Enumerable.Range(0, shop.Jobs.Length).Where(job => plan.Finish[job] != SawPlan.NotScheduled).ToArray();
+        var axis = new AxisShop(shop, jobs);
+        return jobs.Length > 0 && axis.Fill() ? axis : null;
+    }
+
+    private bool Fill()
+    {
+        Int128 longest = 0;
+        for (var saw = 0; saw < Saws; saw++)
+            longest = Int128.Max(longest, FillTimes(saw));
+        return longest < LongestTime && FillCosts((long)longest);
+    }
+
+    /// <summary>An upper limit of all finishes.</summary>
+    private Int128 FillTimes(int saw)
+    {
+        var axis = new AttendedAxis(shop.Saws[saw].Windows);
+        Start[saw] = axis.Start;
+        Int128 sum = axis.Start, latest = 0, share = 0;
+        for (var job = 1; job <= Jobs; job++)
+        {
+            Seconds[saw][job] = -1;
+            if (shop.Work[Index[job]][saw] is not { } work || axis.IsEmpty)
+                continue;
+            Seconds[saw][job] = work.Seconds;
+            Release[saw][job] = axis.Of(work.Release);
+            Due[saw][job] = shop.Due[Index[job]] == Shop.NeverDue ? LongestTime : axis.Of(shop.Due[Index[job]]);
+            latest = Int128.Max(latest, Int128.Max(work.Release, Due[saw][job] == LongestTime ? 0 : Int128.Abs(Due[saw][job])));
+            sum += work.Seconds + FillSetUps(saw, job, work);
+            share += work.BladeShare;
+        }
+        IsExact &= axis.IsOneWindow && share <= shop.Saws[saw].RemainingBladeLife;
+        return sum + latest;
+    }
+
+    /// <summary>The longest set-up before a job.</summary>
+    private long FillSetUps(int saw, int job, SawWork work)
+    {
+        var (initial, times, longest) = (shop.Saws[saw].InitialState, shop.Saws[saw].SetUpTimes, 0L);
+        IsExact &= SetsAll(saw, work.SetUp, times);
+        for (var before = 0; before <= Jobs; before++)
+        {
+            var state = before == 0 ? initial : shop.Work[Index[before]][saw] is { } other ? SetUpRules.After(initial, other.SetUp) : null;
+            if (before == job || state is null)
+                continue;
+            var seconds = SetUpRules.Seconds(state, work.SetUp, times);
+            SetUp[saw][(before * (Jobs + 1)) + job] = seconds;
+            longest = Math.Max(longest, seconds);
+        }
+        return longest;
+    }
+
+    /// <summary>Whether the job before alone tells what there is to set up: what takes time is set by all jobs of a saw or by none.</summary>
+    private bool SetsAll(int saw, SetUpState setUp, SetUpTimes times)
+    {
+        var first = shop.Work[Array.Find(Index, job => job >= 0 && shop.Work[job][saw] is not null)][saw]!.SetUp;
+        return (times.GradeGroup == 0 || (first.GradeGroup is null) == (setUp.GradeGroup is null))
+            && (times.Blade == 0 || (first.BladeId is null) == (setUp.BladeId is null))
+            && ((times.Section == 0 && times.SectionChanges is null) || (first.Section is null) == (setUp.Section is null));
+    }
+
+    private bool FillCosts(long longest)
+    {
+        var weights = Weights();
+        if (shop.MakespanCostMicrosPerSecond > LargestCost || Enumerable.Range(1, Jobs).Any(job => weights[job] > LargestCost || LargestRate(job) > LargestCost))
+            return false;
+        Int128 sum = (Int128)shop.MakespanCostMicrosPerSecond * ScheduleCost.SecondsPerHour * longest * 128 * Saws;
+        for (var job = 1; job <= Jobs; job++)
+            sum += (weights[job] + (LargestRate(job) * ScheduleCost.SecondsPerHour)) * longest * 2 * AttendedAxis.LargestStretch;
+        var shift = 0; // smaller units where sums would not fit
+        while (sum >> shift >= (Int128)1 << CostBits)
+            shift++;
+        IsExact &= shift == 0;
+        MakespanRate = (long)(((Int128)shop.MakespanCostMicrosPerSecond * ScheduleCost.SecondsPerHour) >> shift);
+        for (var saw = 0; saw < Saws; saw++)
+        {
+            var axis = new AttendedAxis(shop.Saws[saw].Windows);
+            for (var job = 1; job <= Jobs; job++)
+            {
+                Weight[saw][job] = (long)(axis.Stretched(weights[job]) >> shift);
+                if (shop.Work[Index[job]][saw] is { } work)
+                    Rate[saw][job] = (long)(((Int128)work.CostMicrosPerSecond * ScheduleCost.SecondsPerHour) >> shift);
+            }
+        }
+        return true;
+    }
+
+    private Int128 LargestRate(int job) => shop.Work[Index[job]].OfType<SawWork>()
+        .Select(work => (Int128)work.CostMicrosPerSecond).Aggregate(Int128.Max);
+
+    /// <summary>Cost of each job's second late; a promise of several jobs is shared by them, which is not exact.</summary>
+    private Int128[] Weights()
+    {
+        var place = new int[shop.Jobs.Length];
+        for (var job = 1; job <= Jobs; job++)
+            place[Index[job]] = job;
+        var weights = new Int128[Jobs + 1];
+        var promised = new bool[Jobs + 1];
+        foreach (var delivery in shop.Deliveries.Where(delivery => delivery.Due is not null && delivery.CostMicrosPerHourLate > 0))
+        {
+            var jobs = Array.FindAll(delivery.Jobs, job => place[job] > 0);
+            IsExact &= jobs.Length <= 1;
+            foreach (var job in jobs)
+            {
+                IsExact &= !promised[place[job]];
+                promised[place[job]] = true;
+                weights[place[job]] += delivery.CostMicrosPerHourLate / jobs.Length;
+            }
+        }
+        return weights;
+    }
+
+    private static long[][] Rows(int rows, int columns) => [.. Enumerable.Range(0, rows).Select(_ => new long[columns])];
+}

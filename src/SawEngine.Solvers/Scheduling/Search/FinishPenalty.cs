@@ -1,0 +1,10 @@
+namespace SawEngine.Solvers.Scheduling.Search;
+
+/// <summary>
+/// What the last finish of a saw costs a search that wants all of them before a target: much for each second beyond it, little for each
+/// second at all, so that saws that are not the last still get room.
+/// </summary>
+internal readonly record struct FinishPenalty(long Target, long PerSecondBeyond, long PerSecond)
+{
+    public long Of(long finish) => unchecked((PerSecond * finish) + (finish > Target ? PerSecondBeyond * (finish - Target) : 0));
+}

@@ -1,0 +1,184 @@
+namespace SawEngine.Solvers.Scheduling.Search;
+
+/// <summary>Descends through shifts and exchanges of blocks of jobs, on one saw and between two, taking each change that helps as it is found.</summary>
+internal sealed class Neighborhoods
+{
+    private const int LongestBlock = 13;
+    private const int LongestMoved = 3;
+    private const int LongestExchanged = 3;
+
+    private readonly Sequences sequences;
+    private readonly SawSequence[] saws;
+    private readonly long[] settled;
+    private readonly (long First, long Second)[] settledPairs;
+
+    public Neighborhoods(Sequences sequences)
+    {
+        this.sequences = sequences;
+        saws = sequences.Saws;
+        settled = new long[saws.Length];
+        settledPairs = new (long, long)[saws.Length * saws.Length];
+        Array.Fill(settled, -1);
+        Array.Fill(settledPairs, (-1, -1));
+    }
+
+    /// <summary>Forgets what needs no second look: the target has changed.</summary>
+    public void Unsettle()
+    {
+        Array.Fill(settled, -1);
+        Array.Fill(settledPairs, (-1, -1));
+    }
+
+    /// <summary>Until no change helps any more, or the work is spent.</summary>
+    public void Descend()
+    {
+        var improved = true;
+        while (improved)
+        {
+            improved = false;
+            foreach (var saw in saws)
+                Settle(saw, Array.IndexOf(saws, saw));
+            for (var first = 0; first < saws.Length; first++)
+                for (var second = 0; second < saws.Length; second++)
+                    if (first != second && sequences.GoesOn())
+                        improved |= SettlePair(first, second);
+        }
+    }
+
+    private void Settle(SawSequence saw, int index)
+    {
+        while (settled[index] != saw.Version && sequences.GoesOn())
+        {
+            if (Shifts(saw, 1, 1) || Exchanges(saw, 1, 1) || Shifts(saw, 2, LongestBlock) || LongExchanges(saw))
+                continue;
+            settled[index] = saw.Version;
+        }
+    }
+
+    private bool SettlePair(int first, int second)
+    {
+        var (from, to) = (saws[first], saws[second]);
+        ref var seen = ref settledPairs[(first * saws.Length) + second];
+        if (seen == (from.Version, to.Version))
+            return false;
+        var improved = Moves(from, to);
+        if (first < second)
+            improved |= PairExchanges(from, to) | Tails(from, to);
+        if (!improved)
+            seen = (from.Version, to.Version);
+        return improved;
+    }
+
+    /// <summary>A block goes to another place of its saw.</summary>
+    private bool Shifts(SawSequence saw, int shortest, int longest)
+    {
+        var improved = false;
+        for (var length = shortest; length <= longest && length < saw.Count && sequences.GoesOn(); length++)
+            for (var from = 1; from + length - 1 <= saw.Count; from++)
+            {
+                // What passes the block is no shorter than the block: each pair of neighboring blocks is looked at once.
+                var to = from + length - 1;
+                for (var last = to + length; last <= saw.Count; last++)
+                    improved |= Take(saw, from - 1, [new(saw, to + 1, last), new(saw, from, to)], last + 1);
+                for (var first = from - length - 1; first >= 1; first--)
+                    improved |= Take(saw, first - 1, [new(saw, from, to), new(saw, first, from - 1)], to + 1);
+            }
+        return improved;
+    }
+
+    private bool LongExchanges(SawSequence saw)
+    {
+        var improved = false;
+        for (var length = 1; length <= LongestExchanged; length++)
+            for (var other = 1; other <= LongestExchanged; other++)
+                if (length + other > 2)
+                    improved |= Exchanges(saw, length, other);
+        return improved;
+    }
+
+    /// <summary>Two blocks that are not neighbors change places.</summary>
+    private bool Exchanges(SawSequence saw, int length, int otherLength)
+    {
+        var improved = false;
+        for (var first = 1; first + length + otherLength <= saw.Count && sequences.GoesOn(); first++)
+            for (var second = first + length + 1; second + otherLength - 1 <= saw.Count; second++)
+                improved |= Take(
+                    saw,
+                    first - 1,
+                    [new(saw, second, second + otherLength - 1), new(saw, first + length, second - 1), new(saw, first, first + length - 1)],
+                    second + otherLength);
+        return improved;
+    }
+
+    private bool Take(SawSequence saw, int keep, ReadOnlySpan<Piece> pieces, int tail)
+    {
+        if (saw.Try(keep, pieces, tail, saw.Total) == SawSequence.TooDear)
+            return false;
+        sequences.Change(saw, keep, pieces, tail);
+        return true;
+    }
+
+    /// <summary>A block goes to another saw.</summary>
+    private bool Moves(SawSequence from, SawSequence to)
+    {
+        var improved = false;
+        for (var length = 1; length <= LongestMoved && sequences.GoesOn(); length++)
+            for (var first = 1; first + length - 1 <= from.Count; first++)
+                improved |= Move(from, first, first + length - 1, to);
+        return improved;
+    }
+
+    private bool Move(SawSequence from, int first, int last, SawSequence to)
+    {
+        for (var place = first; place <= last; place++)
+            if (!to.CanRun(from.Jobs[place]))
+                return false;
+        var without = from.Try(first - 1, [], last + 1, from.Total);
+        if (without == SawSequence.TooDear)
+            return false;
+        var (limit, best) = (from.Total + to.Total - without, -1);
+        for (var at = 1; at <= to.Count + 1; at++)
+        {
+            var sum = to.Try(at - 1, [new(from, first, last)], at, limit);
+            if (sum != SawSequence.TooDear)
+                (limit, best) = (sum, at);
+        }
+        if (best < 0)
+            return false;
+        sequences.Change(to, best - 1, [new(from, first, last)], best);
+        sequences.Change(from, first - 1, [], last + 1);
+        return true;
+    }
+
+    /// <summary>Two blocks on two saws change places.</summary>
+    private bool PairExchanges(SawSequence saw, SawSequence other)
+    {
+        var improved = false;
+        for (var length = 1; length <= 2; length++)
+            for (var otherLength = 1; otherLength <= 2; otherLength++)
+                for (var first = 1; first + length - 1 <= saw.Count && sequences.GoesOn(); first++)
+                    for (var second = 1; second + otherLength - 1 <= other.Count && first + length - 1 <= saw.Count; second++)
+                        improved |= Take(saw, first, first + length - 1, other, second, second + otherLength - 1);
+        return improved;
+    }
+
+    /// <summary>All that follows a place of one saw and all that follows a place of another change saws.</summary>
+    private bool Tails(SawSequence saw, SawSequence other)
+    {
+        var improved = false;
+        for (var first = 1; first <= saw.Count && sequences.GoesOn(); first++)
+            for (var second = 1; second <= other.Count && first <= saw.Count; second++)
+                improved |= Take(saw, first, saw.Count, other, second, other.Count);
+        return improved;
+    }
+
+    private bool Take(SawSequence saw, int first, int last, SawSequence other, int otherFirst, int otherLast)
+    {
+        var limit = saw.Total + other.Total;
+        var sum = saw.Try(first - 1, [new(other, otherFirst, otherLast)], last + 1, limit);
+        if (sum == SawSequence.TooDear || other.Try(otherFirst - 1, [new(saw, first, last)], otherLast + 1, limit - sum) == SawSequence.TooDear)
+            return false;
+        sequences.Change(saw, first - 1, [new(other, otherFirst, otherLast)], last + 1, other, otherFirst - 1, [new(saw, first, last)], otherLast + 1);
+        return true;
+    }
+}
