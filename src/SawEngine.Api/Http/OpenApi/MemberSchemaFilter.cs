@@ -32,7 +32,9 @@ internal sealed class MemberSchemaFilter : ISchemaFilter
     {
         if (schema is not OpenApiSchema open)
             return;
-        open.Examples = [.. known.Values.Select(value => (JsonNode)value)];
+        // Of a list each item is one of them.
+        var named = open is { Type: { } type, Items: OpenApiSchema item } && type.HasFlag(JsonSchemaType.Array) ? item : open;
+        named.Examples = [.. known.Values.Select(value => (JsonNode)value)];
         open.Description = $"{open.Description} Known values: {string.Join(", ", known.Values)}; others may be added.".Trim();
     }
 
