@@ -14,18 +14,23 @@ namespace SawEngine.Core.CuttingData;
 /// <param name="Share">What squareness or a new blade leaves of the full feed, which grade and teeth allow, but for the lightest load per tooth.</param>
 internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double FullRate, double HighestRate, double Speed, ToothLoad Load, double Fastest, double Share = 1)
 {
-    public (double Feed, CutLimit Limit) At(CutSlice slice)
+    public (double Feed, CutLimit Limit) At(CutSlice slice) => At(slice, out _);
+
+    /// <summary>As above, with the full feed, which grade and teeth allow.</summary>
+    private (double Feed, CutLimit Limit) At(CutSlice slice, out double full)
     {
+        full = Fastest;
         if (slice.Width <= 0)
             return (Fastest, CutLimit.BladeFeed);
-        var (feed, limit) = (100 * Rate / slice.Width, RateLimit);
         var byTooth = ByTooth(Load.MostAt(slice));
+        full = Math.Min(100 * FullRate / slice.Width, byTooth);
+        var (feed, limit) = (100 * Rate / slice.Width, RateLimit);
         if (byTooth < feed)
             (feed, limit) = (byTooth, CutLimit.ToothLoad);
         if (Fastest < feed)
             (feed, limit) = (Fastest, CutLimit.BladeFeed);
-        if (Share < 1 && FullAt(slice) * Share < feed)
-            (feed, limit) = (FullAt(slice) * Share, CutLimit.Squareness);
+        if (Share < 1 && full * Share < feed)
+            (feed, limit) = (full * Share, CutLimit.Squareness);
         var least = Math.Min(Fastest, LeastAt(slice));
         return least > feed ? (least, least < Fastest ? CutLimit.ToothLoadMinimum : CutLimit.BladeFeed) : (feed, limit);
     }
@@ -51,13 +56,13 @@ internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double FullRat
         var (full, inMaterial) = (0d, 0d);
         foreach (var slice in profile.Slices)
         {
-            var (feed, limit) = At(slice);
+            var (feed, limit) = At(slice, out var fullFeed);
             var minutes = slice.Thickness / feed;
             minutesByLimit[(int)limit] += minutes;
             if (slice.Width <= 0)
                 continue;
             inMaterial += minutes;
-            full += slice.Thickness / FullAt(slice);
+            full += slice.Thickness / fullFeed;
         }
 
         var (sum, longest) = (0d, 0);
@@ -70,8 +75,6 @@ internal sealed record BladeFeed(double Rate, CutLimit RateLimit, double FullRat
 
         return (sum, (CutLimit)longest, full / inMaterial);
     }
-
-    private double FullAt(CutSlice slice) => Math.Min(100 * FullRate / slice.Width, ByTooth(Load.MostAt(slice)));
 
     private double LeastAt(CutSlice slice) =>
         slice.Width > 0 ? Math.Min(ByTooth(Load.LeastAt(slice)), 100 * HighestRate / slice.Width) : 0;

@@ -1,5 +1,6 @@
 using SawEngine.Core.Grades;
 using SawEngine.Core.Saws;
+using SawEngine.Core.Scheduling;
 
 namespace SawEngine.Core.CuttingData;
 
@@ -22,4 +23,7 @@ internal static class BladeLife
             _ => life,
         };
     }
+
+    /// <summary>A new blade does not last for one cut.</summary>
+    public static CutObstacle TooShort(Blade blade) => new(UnscheduledReason.CutExceedsBladeLife, $"One cut wears out more than a new blade {blade.BladeId}.");
 }

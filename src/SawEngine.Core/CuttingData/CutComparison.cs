@@ -22,7 +22,7 @@ public sealed record CutComparison(IReadOnlyList<CutOnSaw> Possible, IReadOnlyLi
     public static CutComparison OverBlades(WantedCut wanted, IEnumerable<Saw> saws)
     {
         var all = Of(wanted, saws.SelectMany(saw => saw.Blades, (saw, blade) => (saw, (string?)blade.BladeId)));
-        return all with { Refused = [.. all.Refused.DistinctBy(refusal => (refusal.SawId, IsOfSaw(refusal) ? refusal.Obstacle.Code : refusal.BladeId)).Select(refusal => IsOfSaw(refusal) ? refusal with { BladeId = null } : refusal)] };
+        return all with { Refused = [.. all.Refused.Select(refusal => IsOfSaw(refusal) ? refusal with { BladeId = null } : refusal).Distinct()] };
     }
 
     private static bool IsOfSaw(CutRefusal refusal) => refusal.Obstacle.Code is SawFit.Capacity or SawFit.CompoundMiter or SawFit.MiterPlane or SawFit.MiterRange
@@ -38,7 +38,7 @@ public sealed record CutComparison(IReadOnlyList<CutOnSaw> Possible, IReadOnlyLi
             if (result.Obstacle is { } obstacle)
                 refused.Add(new(saw.SawId, obstacle, bladeId));
             else if (result.Choice!.Cuts[0].CutsPerBlade == 0)
-                refused.Add(new(saw.SawId, new(UnscheduledReason.CutExceedsBladeLife, $"One cut wears out more than a new blade {result.Choice.Blade.BladeId}."), bladeId));
+                refused.Add(new(saw.SawId, BladeLife.TooShort(result.Choice.Blade), bladeId));
             else
                 possible.Add(new(wanted, saw, result.Choice, [.. CautionRules.ForSaw(saw), .. CautionRules.ForGrade(wanted.Grade, saw), .. CautionRules.ForBundle(wanted.Bundle)]));
         }

@@ -2,7 +2,6 @@ using SawEngine.Core.Grades;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
-using SawEngine.Core.Scheduling;
 using SawEngine.Core.Sections;
 
 namespace SawEngine.Core.CuttingData;
@@ -52,7 +51,7 @@ internal static class LayChoice
                 if (cuts is null)
                     obstacles[blade] = obstacle!;
                 else if (Array.Exists(cuts, cut => cut.CutsPerBlade == 0))
-                    (tooShort, obstacles[blade]) = (tooShort ?? (blade, cuts), TooShortLife(blade.Blade));
+                    (tooShort, obstacles[blade]) = (tooShort ?? (blade, cuts), BladeLife.TooShort(blade.Blade));
                 else if (best is not { } soFar || cuts.Sum(cut => cut.CutSeconds) < soFar.Seconds)
                     best = (blade, cuts, cuts.Sum(cut => cut.CutSeconds));
             }
@@ -63,8 +62,6 @@ internal static class LayChoice
 
         return tooShort is { } one ? BladeChoiceResult.Of(ChoiceOf(one.Blade, one.Cuts, lay, blades, obstacles)) : None(blades, obstacles);
     }
-
-    private static CutObstacle TooShortLife(Blade blade) => new(UnscheduledReason.CutExceedsBladeLife, $"One cut wears out more than a new blade {blade.BladeId}.");
 
     private static BladeChoice ChoiceOf(
         RankedBlade chosen, CutData[] cuts, Lay lay, RankedBlade[] blades, Dictionary<RankedBlade, CutObstacle> obstacles) => new()

@@ -7,7 +7,7 @@ namespace SawEngine.Core.Nesting;
 /// <summary>The verifier's own trigonometry of inclined faces, in nanometers.</summary>
 internal static class FaceTrigonometry
 {
-    public static double Cosine(int millidegrees) => Math.Cos(Radians(millidegrees));
+    public static double Cosine(double millidegrees) => Math.Cos(Radians(millidegrees));
 
     /// <summary>
     /// How far a face lies along the bar at a point of the section: the plane through the axis whose traces rise by the angles.
@@ -37,5 +37,5 @@ internal static class FaceTrigonometry
 
     private static double Slope(int millidegrees) => Math.Sin(Radians(millidegrees)) / Cosine(millidegrees);
 
-    private static double Radians(int millidegrees) => millidegrees / 1000d / 180d * Math.PI;
+    private static double Radians(double millidegrees) => millidegrees / 1000d / 180d * Math.PI;
 }

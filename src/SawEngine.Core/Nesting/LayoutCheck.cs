@@ -392,7 +392,7 @@ internal sealed class LayoutCheck(
                 ? (Section.Width.Nanometers, Section.Height.Nanometers)
                 : (Section.Height.Nanometers, Section.Width.Nanometers);
             var mitered = alongBlade / FaceTrigonometry.Cosine(Along(angle));
-            var travel = upright / Math.Cos(FaceTrigonometry.Tilt(Along(angle), Across(angle)) / 180_000d * Math.PI);
+            var travel = upright / FaceTrigonometry.Cosine(FaceTrigonometry.Tilt(Along(angle), Across(angle)));
             return Section.Shape is SectionShape.Round or SectionShape.RoundTube or SectionShape.Pipe
                 ? Math.Max(mitered, travel) <= Capacity.Round.Nanometers + Noise
                 : mitered <= Capacity.Width.Nanometers + Noise && travel <= Capacity.Height.Nanometers + (travel > upright ? Noise : 0);

@@ -61,25 +61,21 @@ public sealed class OutlineSection : Section
     internal override IReadOnlyList<(double Start, double End)> RunsAt(double depthMillimeters) => _outline.RunsAt(depthMillimeters);
 
     /// <summary>Made once; two threads that make it at the same time make the same.</summary>
-    internal override Section Turned() => _turned ??= new OutlineSection(_outline.Turned(), Width, Height, Area)
+    internal override Section Turned() => _turned ??= With(_outline.Turned(), Width, Height);
+
+    internal override Section Canted(Angle cant)
+    {
+        var canted = _outline.Canted(cant.Radians);
+        return With(canted, Length.RoundUpToGrid(canted.Height), Length.RoundUpToGrid(canted.Width));
+    }
+
+    private OutlineSection With(Outline outline, Length height, Length width) => new(outline, height, width, Area)
     {
         Designation = Designation,
         Shape = Shape,
         Source = Source,
         Confidence = Confidence,
     };
-
-    internal override Section Canted(Angle cant)
-    {
-        var canted = _outline.Canted(cant.Radians);
-        return new OutlineSection(canted, Length.RoundUpToGrid(canted.Height), Length.RoundUpToGrid(canted.Width), Area)
-        {
-            Designation = Designation,
-            Shape = Shape,
-            Source = Source,
-            Confidence = Confidence,
-        };
-    }
 
     private static SectionFault TooLarge(string radius) => new(radius, "too_large", $"{radius} does not fit into the sides that meet there.");
 }

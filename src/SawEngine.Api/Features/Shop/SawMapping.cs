@@ -1,6 +1,5 @@
 using SawEngine.Api.Wire;
 using SawEngine.Core;
-using SawEngine.Core.Accuracy;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
 
@@ -41,7 +40,14 @@ public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
             Blades = saw.BladeIds is { } ids ? [.. ids.Order(StringComparer.Ordinal).Select(id => blades[id])] : DefaultBladesOf(capacity),
             MountedBladeId = saw.MountedBladeId,
             MachineCostPerHour = new(saw.MachineCostPerHour),
-            Accuracy = Accuracy(saw.Accuracy, defaults.Accuracy, scale, Or, Or),
+            Accuracy = new()
+            {
+                IndexErrorPerStroke = Or(scale.Read(saw.Accuracy.IndexErrorPerStroke), defaults.Accuracy.IndexErrorPerStroke, "accuracy.indexErrorPerStroke"),
+                IndexBiasPerStroke = scale.Read(saw.Accuracy.IndexBiasPerStroke),
+                ScaleErrorPpm = saw.Accuracy.ScaleErrorPpm,
+                KerfError = Or(scale.Read(saw.Accuracy.KerfError), defaults.Accuracy.KerfError, "accuracy.kerfError"),
+                Squareness = Or(saw.Accuracy.Squareness, defaults.Accuracy.Squareness, "accuracy.squareness"),
+            },
             Times = Times(saw.Times, defaults.Times, Or),
             RateFactor = Or(saw.RateFactor, defaults.RateFactor, "rateFactor"),
             Coolant = saw.Coolant,
@@ -68,16 +74,6 @@ public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
         {
             TiltToFirstEnd = Angle.FromDegrees(saw.TiltRange?.ToFirstEnd ?? 0m),
             TiltToSecondEnd = Angle.FromDegrees(saw.TiltRange?.ToSecondEnd ?? 0m),
-        };
-
-    private static SawAccuracy Accuracy(
-        SawAccuracyJson stated, SawAccuracy usual, LengthScale scale, Func<Length?, Length, string, Length> orLength, Func<decimal?, decimal, string, decimal> or) => new()
-        {
-            IndexErrorPerStroke = orLength(scale.Read(stated.IndexErrorPerStroke), usual.IndexErrorPerStroke, "accuracy.indexErrorPerStroke"),
-            IndexBiasPerStroke = scale.Read(stated.IndexBiasPerStroke),
-            ScaleErrorPpm = stated.ScaleErrorPpm,
-            KerfError = orLength(scale.Read(stated.KerfError), usual.KerfError, "accuracy.kerfError"),
-            Squareness = or(stated.Squareness, usual.Squareness, "accuracy.squareness"),
         };
 
     private static SawTimes Times(SawTimesJson stated, SawTimes usual, Func<decimal?, decimal, string, decimal> or) => new()

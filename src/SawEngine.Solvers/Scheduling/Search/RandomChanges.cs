@@ -1,7 +1,7 @@
 namespace SawEngine.Solvers.Scheduling.Search;
 
 /// <summary>Draws a change of the sequences and makes it unless it is dearer than allowed.</summary>
-internal sealed class RandomChanges(Sequences sequences, SearchRandom random)
+internal sealed class RandomChanges(Sequences sequences, SplitMix random)
 {
     private const int LongestBlock = 13;
     private const int ShortDistance = 6;

@@ -17,7 +17,7 @@ internal sealed class SequenceSearch
     private readonly WorkMeter meter;
     private readonly long bound;
     private readonly Neighborhoods neighborhoods;
-    private readonly SearchRandom random = new(Seed);
+    private readonly SplitMix random = new(Seed);
     private readonly RandomChanges changes;
     private readonly Temperature temperature = new();
     private readonly SequencesCopy best;

@@ -4,7 +4,7 @@ namespace SawEngine.Solvers.Scheduling.Search;
 /// Disturbs sequences a little, so that a descent from there ends elsewhere: some jobs are taken out and put back one by one where they
 /// cost least (iterated greedy, Ruiz and Stuetzle 2007), or neighboring blocks change places.
 /// </summary>
-internal sealed class Shaking(Sequences sequences, SearchRandom random)
+internal sealed class Shaking(Sequences sequences, SplitMix random)
 {
     private const int MostTakenOut = 6;
     private const int LongestBlock = 20;

@@ -14,7 +14,7 @@ internal sealed class Temperature
     /// <summary>In the units of the search, not negative.</summary>
     public long Level { get; set; }
 
-    public long Allowance(SearchRandom random)
+    public long Allowance(SplitMix random)
     {
         var log = NegativeLogs[random.Below(1 << Bits)];
         return unchecked(((Level >> Fraction) * log) + (((Level & ((1L << Fraction) - 1)) * log) >> Fraction));

@@ -1,4 +1,4 @@
-namespace SawEngine.Solvers.Nesting;
+namespace SawEngine.Solvers;
 
 /// <summary>A small generator of random numbers that is the same everywhere (SplitMix64 of Steele, Lea and Flood 2014).</summary>
 internal sealed class SplitMix(ulong seed)
@@ -6,6 +6,14 @@ internal sealed class SplitMix(ulong seed)
     private ulong _state = seed;
 
     public double NextDouble() => (Next() >> 11) * (1.0 / (1UL << 53));
+
+    /// <summary>A whole number from 0 up to below a limit.</summary>
+    public int Below(int limit) => (int)Math.BigMul(Next(), (ulong)limit, out _);
+
+    /// <summary>A whole number, both ends included.</summary>
+    public int Between(int least, int most) => least + Below(most - least + 1);
+
+    public bool OneIn(int count) => Below(count) == 0;
 
     public ulong Next()
     {
