@@ -18,8 +18,16 @@ public sealed record JobOption
     /// <summary>Whether the saw may stand still over a break between two steps; otherwise the job runs through in one window.</summary>
     public bool MayPause { get; init; } = true;
 
-    /// <summary>Cost of the job on this saw beside tardiness, in millionths of the currency per second of set-up and work (machine and labor).</summary>
+    /// <summary>Whether it may run where the saw runs by itself.</summary>
+    public bool MayRunUnattended { get; init; }
+
+    /// <summary>Cost of a second of work on this saw (machine and labor), in millionths of the currency.</summary>
     public long CostMicrosPerSecond { get; init; }
+
+    /// <summary>Cost of a second of set-up on this saw, in millionths of the currency; that of work where not set.</summary>
+    public long SetUpCostMicrosPerSecond { get => setUpCost ?? CostMicrosPerSecond; init => setUpCost = value; }
+
+    private readonly long? setUpCost;
 
     /// <summary>Sum of all steps in milliseconds.</summary>
     public long WorkMilliseconds

@@ -12,6 +12,12 @@ public sealed record ScheduleSaw
     /// <summary>When it is attended: ascending, disjoint, not touching, none before the start of the plan.</summary>
     public required IReadOnlyList<TimeWindow> Windows { get; init; }
 
+    /// <summary>When it can be attended besides, at a price: ascending, disjoint. The schedule may use it or not.</summary>
+    public IReadOnlyList<OvertimeWindow> Overtime { get; init; } = [];
+
+    /// <summary>When and how far it may run by itself; null where it never may.</summary>
+    public UnattendedRuns? Unattended { get; init; }
+
     /// <summary>What it is set up for at the start of the plan.</summary>
     public required SetUpState InitialState { get; init; }
 
@@ -20,6 +26,9 @@ public sealed record ScheduleSaw
 
     /// <summary>Share of the mounted blade's life that is left, in billionths; a new blade has 1e9.</summary>
     public long RemainingBladeLife { get; init; } = FullBladeLife;
+
+    /// <summary>Used blades that lie ready for it.</summary>
+    public IReadOnlyList<ShelfBlade> Shelf { get; init; } = [];
 
     /// <summary>The life of a new blade in billionths.</summary>
     public const long FullBladeLife = 1_000_000_000;

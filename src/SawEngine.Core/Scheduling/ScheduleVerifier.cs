@@ -6,7 +6,8 @@ public static class ScheduleVerifier
     private static readonly string[] Reasons =
     [
         UnscheduledReason.NoSaw, UnscheduledReason.NoShift, UnscheduledReason.StepLongerThanShift,
-        UnscheduledReason.CutExceedsBladeLife, UnscheduledReason.NotVerified,
+        UnscheduledReason.CutExceedsBladeLife, UnscheduledReason.PredecessorUnscheduled,
+        UnscheduledReason.FrozenSawCannotTakeIt, UnscheduledReason.NoOneToSetUp, UnscheduledReason.NotVerified,
     ];
 
     /// <summary>The rules that the schedule breaks, in the order in which they are found; none where it is clean.</summary>

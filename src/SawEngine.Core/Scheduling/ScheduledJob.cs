@@ -12,6 +12,9 @@ public sealed record ScheduledJob
     /// <summary>Place in the saw's sequence, from 1.</summary>
     public required int Sequence { get; init; }
 
+    /// <summary>The first of its steps that is done here, from 0; a job that was split is listed once for each part.</summary>
+    public int FirstStep { get; init; }
+
     /// <summary>Set-up parts before it, and changes of worn blades inside it, by start.</summary>
     public required IReadOnlyList<ScheduledSetUp> SetUps { get; init; }
 

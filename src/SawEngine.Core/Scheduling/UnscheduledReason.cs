@@ -15,6 +15,15 @@ public static class UnscheduledReason
     /// <summary>A single cut wears out more than a new blade.</summary>
     public const string CutExceedsBladeLife = "cut_exceeds_blade_life";
 
+    /// <summary>A job that it must follow is not scheduled.</summary>
+    public const string PredecessorUnscheduled = "predecessor_unscheduled";
+
+    /// <summary>The saw that it is frozen on cannot take it.</summary>
+    public const string FrozenSawCannotTakeIt = "frozen_saw_cannot_take_job";
+
+    /// <summary>No operator or crane is free for long enough within the shifts of the saws that can take it.</summary>
+    public const string NoOneToSetUp = "no_operator_or_crane_left";
+
     /// <summary>The verifier refused the schedule; it is withheld.</summary>
     public const string NotVerified = "not_verified";
 }

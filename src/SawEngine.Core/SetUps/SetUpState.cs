@@ -4,4 +4,5 @@ namespace SawEngine.Core.SetUps;
 /// <param name="Section">Section in the vise.</param>
 /// <param name="GradeGroup">Grade group whose chips are in the chip bin.</param>
 /// <param name="BladeId">Mounted blade.</param>
-public sealed record SetUpState(string? Section, string? GradeGroup, string? BladeId);
+/// <param name="Angle">Angle that the head stands at.</param>
+public sealed record SetUpState(string? Section, string? GradeGroup, string? BladeId, string? Angle = null);

@@ -85,9 +85,9 @@ internal sealed record MachineProblem(
         SetUpTimes = new(0, 0, 0) { SectionChanges = SetUp is null && FirstSetUp is null ? null : new(Changes(machine)) },
     };
 
-    private List<SectionChange> Changes(int machine)
+    private List<SetUpChange> Changes(int machine)
     {
-        var changes = new List<SectionChange>();
+        var changes = new List<SetUpChange>();
         for (var job = 0; job < Jobs; job++)
         {
             if (FirstSetUp is not null)

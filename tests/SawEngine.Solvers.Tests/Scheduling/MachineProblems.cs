@@ -13,7 +13,7 @@ internal static class MachineProblems
     /// <param name="release">By job.</param>
     public static (ScheduleSaw[] Saws, ScheduleJob[] Jobs) Of(long?[][] p, long[][] setUp, long[]? first = null, long[]? release = null)
     {
-        var pairs = new List<SectionChange>();
+        var pairs = new List<SetUpChange>();
         for (var job = 0; job < p.Length; job++)
         {
             pairs.Add(new(null, ProblemOf.Id(job + 1), first?[job] ?? 0));

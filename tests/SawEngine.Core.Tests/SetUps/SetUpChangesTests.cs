@@ -3,7 +3,7 @@ using SawEngine.Core.SetUps;
 
 namespace SawEngine.Core.Tests.SetUps;
 
-public class SectionChangesTests
+public class SetUpChangesTests
 {
     private static readonly SetUpTimes Times = new(Section: 300, GradeGroup: 0, Blade: 0)
     {

@@ -1,13 +1,13 @@
 namespace SawEngine.Core.SetUps;
 
-/// <summary>Times of section changes by pair, for saws on which it matters what was cut before (jaws, guides, rollers).</summary>
-public sealed class SectionChanges
+/// <summary>Times of changes by pair, where it matters what was cut before: jaws and guides for sections, chips that must not mix for grade groups, swivels for angles.</summary>
+public sealed class SetUpChanges
 {
     private readonly Dictionary<(string From, string To), long> seconds;
     private readonly Dictionary<string, long> fromUnknown;
 
     /// <summary>The pairs; of a pair that is given twice the first counts.</summary>
-    public SectionChanges(IReadOnlyList<SectionChange> pairs)
+    public SetUpChanges(IReadOnlyList<SetUpChange> pairs)
     {
         Pairs = pairs;
         seconds = [];
@@ -22,7 +22,7 @@ public sealed class SectionChanges
     }
 
     /// <summary>The pairs as given.</summary>
-    public IReadOnlyList<SectionChange> Pairs { get; }
+    public IReadOnlyList<SetUpChange> Pairs { get; }
 
     /// <summary>Seconds of a change, or those that are usual where the pair is not given.</summary>
     public long Seconds(string? from, string to, long usual) =>
