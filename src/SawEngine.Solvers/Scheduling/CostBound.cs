@@ -14,6 +14,7 @@ internal sealed class CostBound
     private readonly Values[] sections;
     private readonly Values[] gradeGroups;
     private readonly Values[] blades;
+    private readonly Values[] angles;
 
     private CostBound(Shop shop, Predicate<int> scheduled)
     {
@@ -22,11 +23,13 @@ internal sealed class CostBound
         sections = Array.ConvertAll(shop.Saws, saw => new Values(saw.InitialState.Section));
         gradeGroups = Array.ConvertAll(shop.Saws, saw => new Values(saw.InitialState.GradeGroup));
         blades = Array.ConvertAll(shop.Saws, saw => new Values(saw.InitialState.BladeId));
+        angles = Array.ConvertAll(shop.Saws, saw => new Values(saw.InitialState.Angle));
         foreach (var (_, saw, work) in Works())
         {
             sections[saw].Add(work.SetUp.Section);
             gradeGroups[saw].Add(work.SetUp.GradeGroup);
             blades[saw].Add(work.SetUp.BladeId);
+            angles[saw].Add(work.SetUp.Angle);
         }
     }
 
@@ -42,14 +45,14 @@ internal sealed class CostBound
         foreach (var (job, saw, work) in Works())
         {
             var from = EasiestState(saw, work);
+            var least = LargestPart(job, saw, work);
             // Blade changes are left out: where a worn blade comes first, a change can fall into time that is lost anyway, so that
             // counting those of a new blade would not bound from below.
-            var alone = shop.Clocks[saw].FinishAlone(from, work.WithoutWear());
+            var alone = shop.Clocks[saw].FinishAlone(from, least);
             if (alone == SawClock.NoRoom)
                 continue;
             finish[job] = Math.Min(finish[job], alone);
-            var seconds = work.Seconds + SetUpRules.Seconds(from, work.SetUp, shop.Saws[saw].SetUpTimes);
-            cost[job] = Int128.Min(cost[job], ScheduleCost.SawTime(work.CostMicrosPerSecond, seconds));
+            cost[job] = Int128.Min(cost[job], CostOf(job, saw, from, work));
         }
         var jobs = Enumerable.Range(0, finish.Length).Where(job => scheduled(job));
         var micros = jobs.Aggregate((Int128)0, (sum, job) => sum + cost[job]) + Tardiness(finish);
@@ -60,14 +63,41 @@ internal sealed class CostBound
         return (micros + ScheduleCost.SawTime(shop.MakespanCostMicrosPerSecond, all), all > longest ? ScheduleBoundRule.Load : ScheduleBoundRule.JobsAlone);
     }
 
+    /// <summary>Where a job may be split, the fewest and shortest steps that its largest part can have.</summary>
+    private SawWork LargestPart(int job, int saw, SawWork work)
+    {
+        if (shop.Jobs[job].MostParts == 1)
+            return work;
+        var runs = StepsOn(job, saw);
+        var (steps, most) = (runs.Sum(run => run.Count), shop.Jobs[job].MostParts);
+        return work.WithSteps(runs.Min(run => run.Milliseconds), (steps + most - 1) / most);
+    }
+
+    /// <summary>Cost of work and set-up; of a job that may be split only its work, as if all its steps were as short as the shortest.</summary>
+    private Int128 CostOf(int job, int saw, SetUpState from, SawWork work)
+    {
+        if (shop.Jobs[job].MostParts > 1)
+            return ScheduleCost.SawTime(work.CostMicrosPerSecond, LeastSeconds(job, saw, work));
+        var setUp = work.IsRunning ? 0 : SetUpRules.Seconds(from, work.SetUp, shop.Saws[saw].SetUpTimes);
+        return ScheduleCost.SawTime(work.CostMicrosPerSecond, work.Seconds) + ScheduleCost.SawTime(work.SetUpCostMicrosPerSecond, setUp);
+    }
+
+    private long LeastSeconds(int job, int saw, SawWork work) =>
+        shop.Jobs[job].MostParts == 1 ? work.Seconds : StepsOn(job, saw).Min(run => run.Milliseconds) * work.Steps / 1000;
+
+    private IReadOnlyList<StepRun> StepsOn(int job, int saw) => shop.Jobs[job].Options.First(option => option.SawId == shop.Saws[saw].SawId).Steps;
+
     /// <summary>Second before which the saws together are not attended long enough for all jobs, each at its quickest.</summary>
     private long FinishOfAll()
     {
         var quickest = new long[shop.Jobs.Length];
-        foreach (var (job, _, work) in Works())
-            quickest[job] = quickest[job] == 0 ? work.Seconds : Math.Min(quickest[job], work.Seconds);
+        foreach (var (job, saw, work) in Works())
+        {
+            var seconds = LeastSeconds(job, saw, work);
+            quickest[job] = quickest[job] == 0 ? seconds : Math.Min(quickest[job], seconds);
+        }
         var needed = quickest.Aggregate((Int128)0, (sum, seconds) => sum + seconds);
-        var windows = shop.Saws.SelectMany(saw => saw.Windows).ToList();
+        var windows = shop.Clocks.SelectMany(clock => clock.Widest.Concat(clock.Saw.Unattended?.Windows ?? [])).ToList();
         var (low, high) = (0L, windows.Select(window => window.End).DefaultIfEmpty(0).Max());
         while (low < high)
         {
@@ -98,11 +128,19 @@ internal sealed class CostBound
                     yield return (job, saw, work);
     }
 
-    /// <summary>The state that leaves least to set up, with unknown where nothing can have set the saw up before.</summary>
-    private SetUpState EasiestState(int saw, SawWork work) => new(
-        // Where pairs take different times, another section may be easier to come from than none.
-        shop.Saws[saw].SetUpTimes.SectionChanges is null ? sections[saw].Left(work.SetUp.Section) : work.SetUp.Section,
-        gradeGroups[saw].Left(work.SetUp.GradeGroup), blades[saw].Left(work.SetUp.BladeId));
+    /// <summary>
+    /// The state that leaves least to set up, with unknown where nothing can have set the saw up before. Where pairs take different times, another value may
+    /// be easier to come from than none.
+    /// </summary>
+    private SetUpState EasiestState(int saw, SawWork work)
+    {
+        var (times, setUp) = (shop.Saws[saw].SetUpTimes, work.SetUp);
+        return new(
+            times.SectionChanges is null ? sections[saw].Left(setUp.Section) : setUp.Section,
+            times.GradeGroupChanges is null ? gradeGroups[saw].Left(setUp.GradeGroup) : setUp.GradeGroup,
+            blades[saw].Left(setUp.BladeId),
+            times.AngleChanges is null ? angles[saw].Left(setUp.Angle) : setUp.Angle);
+    }
 
     /// <summary>What the jobs of a saw, and its start, set one thing to.</summary>
     private sealed class Values(string? initial)

@@ -12,12 +12,11 @@ namespace SawEngine.Solvers.Scheduling;
 /// </summary>
 public sealed class DispatchScheduler : IScheduler
 {
-    // Half for descent, half for the iterated greedy. 60 jobs with pauses and worn blades: 0.7 us a placement.
-    private const long StandardPlacements = 1_000_000;
-    private const long ThoroughPlacements = 10_000_000;
-    private const int ShareOfExact = 10;
-    private const int StandardRoundsPerJob = 30;
-    private const int ThoroughRoundsPerJob = 300;
+    // Some microseconds each.
+    private const long StandardPlacementsPerJob = 5_000;
+    private const long ThoroughPlacementsPerJob = 50_000;
+    private const string Improved = "_improved";
+    private const string Earlier = "earlier_schedule";
 
     // Tenths. Lee, Bhaskaran and Pinedo estimate k1 = 4.5 + R or 6 - 2R and k2 = tau / (2 sqrt(eta)) from the problem (from memory);
     // a grid around these values needs no estimate.
@@ -40,50 +39,46 @@ public sealed class DispatchScheduler : IScheduler
     public Schedule Solve(ScheduleProblem problem, Effort effort, CancellationToken cancellation)
     {
         var shop = new Shop(problem);
-        var plans = Dispatched(shop, cancellation);
-        var best = plans[0];
+        var first = First(shop, cancellation);
         if (effort == Effort.Quick)
-            return best.Plan.ToSchedule(Name(best.Rule));
-
-        var (searched, isExact, isLeast) = PlanSearch.Run(shop, best.Plan, effort, cancellation);
-        if (searched is not null)
-            plans = [.. plans.Prepend(new(best.Rule, searched, searched.Score())).OrderBy(plan => plan.Score)];
-        // What the search has judged by the clock's own times is only looked at for a better use of ties.
-        var placements = (effort == Effort.Standard ? StandardPlacements : ThoroughPlacements) / (isExact ? ShareOfExact : 1);
-        var (descended, rule) = Descended(shop, plans, new(placements / 2, cancellation));
-        var rounds = shop.Jobs.Length * (effort == Effort.Standard ? StandardRoundsPerJob : ThoroughRoundsPerJob);
-        var improved = IteratedGreedy.Run(new(shop, descended, new(placements / 2, cancellation)), rounds);
-        var score = improved.Score();
-        isLeast &= score.Unscheduled == best.Score.Unscheduled;
-        return improved.ToSchedule(score.CompareTo(best.Score) < 0 ? Name(rule) + "_improved" : Name(best.Rule), isLeast);
+            return first.Plan.ToSchedule(first.Name);
+        var (searched, _, isLeast) = PlanSearch.Run(shop, first.Plan, effort, cancellation);
+        var best = searched is null || searched.Score().CompareTo(first.Score) > 0 ? first.Plan : searched;
+        isLeast &= best.Score().Unscheduled == first.Score.Unscheduled;
+        if (!isLeast)
+            best = DecodedSearch.Run(best, new(Placements(shop, effort), cancellation));
+        return best.ToSchedule(best.Score().CompareTo(first.Score) < 0 ? first.Name + Improved : first.Name, isLeast);
     }
 
-    private static (SawPlan Plan, DispatchRule Rule) Descended(Shop shop, List<Candidate> plans, WorkMeter meter)
+    private static long Placements(Shop shop, Effort effort) =>
+        shop.Jobs.Length * (effort == Effort.Standard ? StandardPlacementsPerJob : ThoroughPlacementsPerJob);
+
+    /// <summary>The best plan to search from: the earlier schedule as it stands, or a dispatched one.</summary>
+    private Candidate First(Shop shop, CancellationToken cancellation)
     {
-        var (best, bestScore) = (plans[0], plans[0].Score);
-        foreach (var start in plans.DistinctBy(plan => plan.Score).TakeWhile(_ => !meter.Stopped))
-        {
-            var moves = new PlanMoves(shop, start.Plan, meter);
-            Descent.Run(moves);
-            if (moves.Score.CompareTo(bestScore) < 0)
-                (best, bestScore) = (start, moves.Score);
-        }
-        return (best.Plan, best.Rule);
+        var dispatched = Dispatched(shop, cancellation);
+        if (shop.Problem.Previous is null)
+            return dispatched;
+        var kept = EarlierPlan.Of(shop);
+        return kept.Score() is var score && score.CompareTo(dispatched.Score) < 0 ? new(Earlier, kept, score) : dispatched;
     }
 
-    /// <summary>The plans of all rules, best first; after cancellation only those made so far.</summary>
-    private List<Candidate> Dispatched(Shop shop, CancellationToken cancellation)
+    /// <summary>The best plan of all rules, without and with overtime; after cancellation of those made so far.</summary>
+    private Candidate Dispatched(Shop shop, CancellationToken cancellation)
     {
-        var found = new List<Candidate>();
+        var hasOvertime = Array.Exists(shop.Saws, saw => saw.Overtime.Count > 0);
+        Candidate? best = null;
         foreach (var (rule, priority) in Priorities(shop))
             foreach (var onQuickestSaw in (bool[])[true, false])
-            {
-                if (found.Count > 0 && cancellation.IsCancellationRequested)
-                    break;
-                var plan = Dispatching.Run(shop, priority, onQuickestSaw);
-                found.Add(new(rule, plan, plan.Score()));
-            }
-        return [.. found.OrderBy(candidate => candidate.Score)];
+                foreach (var worksOvertime in hasOvertime ? (bool[])[false, true] : [false])
+                {
+                    if (best is not null && cancellation.IsCancellationRequested)
+                        return best;
+                    var plan = Dispatching.Run(shop, priority, onQuickestSaw, worksOvertime);
+                    if (plan.Score() is var score && (best is null || score.CompareTo(best.Score) < 0))
+                        best = new(Name(rule), plan, score);
+                }
+        return best!;
     }
 
     private IEnumerable<(DispatchRule Rule, Priority Priority)> Priorities(Shop shop)
@@ -112,5 +107,5 @@ public sealed class DispatchScheduler : IScheduler
         _ => throw new ArgumentOutOfRangeException(nameof(rule), rule, "Not a rule."),
     };
 
-    private sealed record Candidate(DispatchRule Rule, SawPlan Plan, Score Score);
+    private sealed record Candidate(string Name, SawPlan Plan, Score Score);
 }

@@ -5,21 +5,28 @@ namespace SawEngine.Solvers.Scheduling;
 /// <summary>Why a job could not be placed.</summary>
 internal static class Unschedulable
 {
-    public static string Reason(Shop shop, int job)
+    public static string Reason(Shop shop, SawPlan plan, int job)
     {
         var known = shop.Jobs[job].Options.Any(option => shop.Saws.Any(saw => saw.SawId == option.SawId));
         if (!known)
             return UnscheduledReason.NoSaw;
         var saws = Enumerable.Range(0, shop.Saws.Length).Where(saw => shop.Work[job][saw] is not null).ToList();
         if (saws.Count == 0)
-            return UnscheduledReason.CutExceedsBladeLife;
+            return IsRefusedByFrozenSaw(shop, shop.Jobs[job]) ? UnscheduledReason.FrozenSawCannotTakeIt : UnscheduledReason.CutExceedsBladeLife;
+        if (Array.Exists(shop.Before[job], before => plan.Finish[before] == SawPlan.NotScheduled))
+            return UnscheduledReason.PredecessorUnscheduled;
         var attended = saws.FindAll(saw => shop.Clocks[saw].LongestWindow > 0);
-        return attended.Count > 0 && attended.TrueForAll(saw => TooLong(shop.Clocks[saw], shop.Work[job][saw]!))
-            ? UnscheduledReason.StepLongerThanShift
-            : UnscheduledReason.NoShift;
+        if (attended.Count > 0 && attended.TrueForAll(saw => TooLong(shop.Clocks[saw], shop.Work[job][saw]!)))
+            return UnscheduledReason.StepLongerThanShift;
+        return shop.Resources.Any && attended.Exists(saw => HasRoomAlone(shop, saw, shop.Work[job][saw]!)) ? UnscheduledReason.NoOneToSetUp : UnscheduledReason.NoShift;
     }
 
+    private static bool IsRefusedByFrozenSaw(Shop shop, ScheduleJob job) =>
+        job.Frozen is { } place && !job.Options.Any(option => option.SawId == place.SawId && shop.Saws.Any(saw => saw.SawId == option.SawId));
+
     private static bool TooLong(SawClock clock, SawWork work) => work.MayPause
-        ? work.LongestStep > clock.LongestWindow * 1000
+        ? !work.MayRunUnattended && work.LongestStep > clock.LongestWindow * 1000
         : clock.FinishAlone(work.SetUp, work with { Release = 0 }) == SawClock.NoRoom;
+
+    private static bool HasRoomAlone(Shop shop, int saw, SawWork work) => shop.Clocks[saw].FinishAlone(work.SetUp, work) != SawClock.NoRoom;
 }

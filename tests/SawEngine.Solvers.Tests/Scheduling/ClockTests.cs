@@ -31,7 +31,7 @@ public class ClockTests
     public void Set_up_parts_may_have_a_break_between_them()
     {
         var job = Schedule(Saw(new(0, 260), new(400, 1000)), Job(new("tube", "alloy", "B2"), steps: new StepRun(60_000, 1))).Job(1);
-        Assert.Equal([new("blade", 0, 200), new("section", 400, 500)], job.SetUps);
+        Assert.Equal([NewBlade("blade", 0, 200), new("section", 400, 500)], job.SetUps);
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public class ClockTests
     {
         var saw = Saw(new(0, 350), new(500, 2000)) with { RemainingBladeLife = 500_000_000 };
         var job = Schedule(saw, Job(Round, mayPause: false, steps: new StepRun(100_000, 2, 400_000_000))).Job(1);
-        Assert.Equal([new("bladeWorn", 600, 800)], job.SetUps);
+        Assert.Equal([NewBlade("bladeWorn", 600, 800)], job.SetUps);
         Assert.Equal([new(500, 600, 1), new(800, 900, 1)], job.Work);
     }
 
@@ -97,7 +97,7 @@ public class ClockTests
     {
         var saw = Saw(new TimeWindow(0, 10_000)) with { RemainingBladeLife = 250_000_000 };
         var job = Schedule(saw, Job(Round, steps: [new(50_000, 1), new(100_000, 14, 100_000_000)])).Job(1);
-        Assert.Equal([new("bladeWorn", 250, 450), new("bladeWorn", 1450, 1650)], job.SetUps);
+        Assert.Equal([NewBlade("bladeWorn", 250, 450), NewBlade("bladeWorn", 1450, 1650)], job.SetUps);
         Assert.Equal([new(0, 250, 3), new(450, 1450, 10), new(1650, 1850, 2)], job.Work);
     }
 
@@ -106,7 +106,7 @@ public class ClockTests
     {
         var saw = Saw(new TimeWindow(0, 10_000)) with { RemainingBladeLife = 99_999_999 };
         var job = Schedule(saw, Job(Tube, release: 1000, steps: new StepRun(100_000, 1, 100_000_000))).Job(1);
-        Assert.Equal([new("section", 0, 100), new("bladeWorn", 100, 300)], job.SetUps);
+        Assert.Equal([new("section", 0, 100), NewBlade("bladeWorn", 100, 300)], job.SetUps);
         Assert.Equal(1000, job.Start);
     }
 
@@ -115,7 +115,7 @@ public class ClockTests
     {
         var saw = Saw(new(0, 300), new(500, 1000)) with { RemainingBladeLife = 100_000_000 };
         var job = Schedule(saw, Job(Round, steps: new StepRun(150_000, 2, 100_000_000))).Job(1);
-        Assert.Equal([new("bladeWorn", 500, 700)], job.SetUps);
+        Assert.Equal([NewBlade("bladeWorn", 500, 700)], job.SetUps);
         Assert.Equal([new(0, 150, 1), new(700, 850, 1)], job.Work);
     }
 
@@ -124,7 +124,7 @@ public class ClockTests
     {
         var saw = Saw(new TimeWindow(0, 1000)) with { RemainingBladeLife = 0, SetUpTimes = new(100, 50, 0) };
         var job = Schedule(saw, Job(Round, steps: new StepRun(10_000, 3, 500_000_000))).Job(1);
-        Assert.Equal([new("bladeWorn", 0, 0), new("bladeWorn", 20, 20)], job.SetUps);
+        Assert.Equal([NewBlade("bladeWorn", 0, 0), NewBlade("bladeWorn", 20, 20)], job.SetUps);
         Assert.Equal([new(0, 20, 2), new(20, 30, 1)], job.Work);
     }
 
@@ -133,7 +133,7 @@ public class ClockTests
     {
         var saw = Saw(new TimeWindow(0, 1000)) with { RemainingBladeLife = 0 };
         var job = Schedule(saw, Job(new("round", "alloy", "B2"), steps: new StepRun(10_000, 2, 500_000_000))).Job(1);
-        Assert.Equal([new("blade", 0, 200)], job.SetUps);
+        Assert.Equal([NewBlade("blade", 0, 200)], job.SetUps);
     }
 
     [Fact]
@@ -157,6 +157,8 @@ public class ClockTests
         var job = Schedule(Saw(new TimeWindow(10, 20)), Job(Round)).Job(1);
         Assert.Equal([new(10, 10, 0)], job.Work);
     }
+
+    private static ScheduledSetUp NewBlade(string kind, long start, long finish) => new(kind, start, finish, null, ScheduleSaw.FullBladeLife);
 
     private static ScheduleSaw Saw(params TimeWindow[] windows) => new()
     {

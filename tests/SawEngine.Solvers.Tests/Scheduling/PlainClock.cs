@@ -10,43 +10,44 @@ internal static class PlainClock
     public static List<ScheduledJob>? Place(ScheduleSaw saw, IEnumerable<ScheduleJob> sequence)
     {
         var (at, state, placed) = (0L, saw.InitialState, new List<ScheduledJob>());
-        var lives = new Dictionary<string, long> { [state.BladeId ?? ""] = saw.RemainingBladeLife };
+        var blades = new PlainBlades(saw);
         foreach (var job in sequence)
         {
             var option = job.Options.Single(option => option.SawId == saw.SawId);
             var setUps = new List<ScheduledSetUp>();
+            var steps = option.Steps.SelectMany(run => Enumerable.Repeat(run with { Count = 1 }, run.Count)).ToList();
+            var changes = option.SetUp.BladeId is { } blade && blade != state.BladeId;
+            if (changes)
+                blades.Mount(option.SetUp.BladeId, saw.SetUpTimes.Blade == 0 ? null : steps);
             foreach (var part in SetUpRules.Between(state, option.SetUp, saw.SetUpTimes))
-                if (!SetUp(saw, part.Kind, part.Seconds, setUps, ref at))
+                if (!SetUp(saw, part.Kind, part.Seconds, part.Kind == "blade" ? blades.Life : null, setUps, ref at))
                     return null;
             state = SetUpRules.After(state, option.SetUp);
-            var life = lives.GetValueOrDefault(state.BladeId ?? "", ScheduleSaw.FullBladeLife);
-            var steps = option.Steps.SelectMany(run => Enumerable.Repeat(run with { Count = 1 }, run.Count)).ToList();
-            if (steps.Count > 0 && steps[0].BladeShare > life)
+            if (steps.Count > 0 && steps[0].BladeShare > blades.Life)
             {
-                if (!SetUp(saw, "bladeWorn", saw.SetUpTimes.Blade, setUps, ref at))
+                blades.Mount(null, steps);
+                if (!SetUp(saw, "bladeWorn", saw.SetUpTimes.Blade, blades.Life, setUps, ref at))
                     return null;
-                life = ScheduleSaw.FullBladeLife;
             }
-            var work = Work(saw, job, option, steps, setUps, ref at, ref life);
+            var work = Work(saw, job, option, steps, setUps, ref at, ref blades);
             if (work is null)
                 return null;
-            lives[state.BladeId ?? ""] = life;
             placed.Add(new() { JobId = job.JobId, SawId = saw.SawId, Sequence = placed.Count + 1, SetUps = setUps, Work = work });
         }
         return placed;
     }
 
     private static List<WorkSpan>? Work(
-        ScheduleSaw saw, ScheduleJob job, JobOption option, List<StepRun> steps, List<ScheduledSetUp> setUps, ref long at, ref long life)
+        ScheduleSaw saw, ScheduleJob job, JobOption option, List<StepRun> steps, List<ScheduledSetUp> setUps, ref long at, ref PlainBlades blades)
     {
         if (option.MayPause)
-            return Steps(saw, saw.Windows, job, steps, setUps, ref at, ref life);
+            return Steps(saw, saw.Windows, job, steps, setUps, ref at, ref blades);
         foreach (var window in saw.Windows)
         {
-            var (tryAt, tryLife, trySetUps) = (at, life, new List<ScheduledSetUp>());
-            if (Steps(saw, [window], job, steps, trySetUps, ref tryAt, ref tryLife) is not { } work)
+            var (tryAt, tryBlades, trySetUps) = (at, new PlainBlades(blades), new List<ScheduledSetUp>());
+            if (Steps(saw, [window], job, steps, trySetUps, ref tryAt, ref tryBlades) is not { } work)
                 continue;
-            (at, life) = (tryAt, tryLife);
+            (at, blades) = (tryAt, tryBlades);
             setUps.AddRange(trySetUps);
             return work;
         }
@@ -54,7 +55,7 @@ internal static class PlainClock
     }
 
     private static List<WorkSpan>? Steps(
-        ScheduleSaw saw, IReadOnlyList<TimeWindow> windows, ScheduleJob job, List<StepRun> steps, List<ScheduledSetUp> setUps, ref long at, ref long life)
+        ScheduleSaw saw, IReadOnlyList<TimeWindow> windows, ScheduleJob job, List<StepRun> steps, List<ScheduledSetUp> setUps, ref long at, ref PlainBlades blades)
     {
         var spans = new List<(long Start, long Milliseconds, int Steps)>();
         if (steps.Count == 0)
@@ -65,15 +66,16 @@ internal static class PlainClock
             return [new(empty, empty, 0)];
         }
         var fresh = true;
-        foreach (var step in steps)
+        foreach (var (step, i) in steps.Select((step, i) => (step, i)))
         {
-            if (step.BladeShare > life)
+            if (step.BladeShare > blades.Life)
             {
-                if (!SetUp(saw with { Windows = windows }, "bladeWorn", saw.SetUpTimes.Blade, setUps, ref at))
+                blades.Mount(null, steps[i..]);
+                if (!SetUp(saw with { Windows = windows }, "bladeWorn", saw.SetUpTimes.Blade, blades.Life, setUps, ref at))
                     return null;
-                (life, fresh) = (ScheduleSaw.FullBladeLife, true);
+                fresh = true;
             }
-            life -= step.BladeShare;
+            blades.Life -= step.BladeShare;
             if (!fresh && EndsInWindow(windows, spans[^1].Start, spans[^1].Milliseconds + step.Milliseconds))
             {
                 spans[^1] = (spans[^1].Start, spans[^1].Milliseconds + step.Milliseconds, spans[^1].Steps + 1);
@@ -90,11 +92,11 @@ internal static class PlainClock
         return spans.ConvertAll(span => new WorkSpan(span.Start, span.Start + ((span.Milliseconds + 999) / 1000), span.Steps));
     }
 
-    private static bool SetUp(ScheduleSaw saw, string kind, long seconds, List<ScheduledSetUp> setUps, ref long at)
+    private static bool SetUp(ScheduleSaw saw, string kind, long seconds, long? mounted, List<ScheduledSetUp> setUps, ref long at)
     {
         if (Find(saw.Windows, at, seconds * 1000) is not { } start)
             return false;
-        setUps.Add(new(kind, start, start + seconds));
+        setUps.Add(new(kind, start, start + seconds, null, mounted));
         at = start + seconds;
         return true;
     }

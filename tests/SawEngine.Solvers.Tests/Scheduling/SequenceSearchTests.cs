@@ -54,8 +54,8 @@ public class SequenceSearchTests
                     Assert.Equal(before, sequences.Total());
             }
             var copy = new SequencesCopy(sequences);
-            var plan = SawPlan.Of(new(problem), [.. Enumerable.Range(0, axis.Saws).Select(saw => Array.ConvertAll(copy.Jobs(saw).ToArray(), job => axis.Index[job]))]);
-            Assert.Equal(plan!.Score().CostMicros * ScheduleCost.SecondsPerHour, sequences.Cost());
+            var plan = new SawPlan(new Shop(problem)).With([.. Enumerable.Range(0, axis.Saws).Select(saw => Array.ConvertAll(copy.Jobs(saw).ToArray(), job => axis.Index[job]))]);
+            Assert.Equal(plan.Score().CostMicros * ScheduleCost.SecondsPerHour, sequences.Cost());
         }
     }
 
@@ -100,7 +100,7 @@ public class SequenceSearchTests
     {
         var problem = ProblemOf.WithTardiness([ProblemOf.Saw("S1")], [ProblemOf.Job(1, [5]), ProblemOf.Job(2, [6])], [0, 0], [long.MaxValue / ProblemOf.PerSecond, 1]);
         var shop = new Shop(problem);
-        Assert.Null(AxisShop.Of(shop, SawPlan.Of(shop, [[0, 1]])!));
+        Assert.Null(AxisShop.Of(shop, new SawPlan(shop).With([[0, 1]])));
         Assert.Equal(ProblemOf.Id(1), Solved.By(problem).Jobs[0].JobId);
     }
 
@@ -139,7 +139,7 @@ public class SequenceSearchTests
     private static (AxisShop Axis, Sequences Sequences, WorkMeter Meter) Start(ScheduleProblem problem, long work)
     {
         var shop = new Shop(problem);
-        var plan = Dispatching.Run(shop, new(shop, DispatchRule.EarliestDueDate, ShopAverages.Of(shop)), onQuickestSaw: true);
+        var plan = Dispatching.Run(shop, new(shop, DispatchRule.EarliestDueDate, ShopAverages.Of(shop)), onQuickestSaw: true, worksOvertime: false);
         var axis = AxisShop.Of(shop, plan)!;
         Assert.True(axis.IsExact);
         var meter = new WorkMeter(work, CancellationToken.None);

@@ -15,7 +15,7 @@ internal static class PlanSearch
     private const int ShareWithoutSetUps = 2;
 
     /// <summary>
-    /// The plan found, null where none fits the calendars; whether the search counted as the clock does; whether no plan of the same
+    /// The plan found, null where numbers are too large to search with; whether the search counted as the clock does; whether no plan of the same
     /// jobs costs less.
     /// </summary>
     public static (SawPlan? Plan, bool IsExact, bool IsLeast) Run(Shop shop, SawPlan start, Effort effort, CancellationToken cancellation)
@@ -27,8 +27,8 @@ internal static class PlanSearch
         var work = Math.Min(StandardWork, WorkPerCubeOfJobs * axis.Jobs * axis.Jobs * axis.Jobs) * (effort == Effort.Thorough ? ThoroughTimes : 1) / share;
         var bound = axis.IsExact ? CostBound.Of(shop, job => start.Finish[job] != SawPlan.NotScheduled).Micros : -1;
         var found = Searched(axis, start, new(work, cancellation), (long)Int128.Min(bound * ScheduleCost.SecondsPerHour, long.MaxValue));
-        var plan = SawPlan.Of(shop, Indices(axis, found));
-        if (!proves || plan is null)
+        var plan = start.With(Indices(axis, found));
+        if (!proves || !HasAll(plan, start))
             return (plan, axis.IsExact, false);
         return Proved(shop, axis, plan, cancellation);
     }
@@ -40,8 +40,10 @@ internal static class PlanSearch
         if (better is not { Length: > 0 })
             return (plan, true, better is not null);
         // Without room in the calendar what was found bounds nothing that could be had.
-        return SawPlan.Of(shop, Indices(axis, better)) is { } least ? (least, true, true) : (plan, true, false);
+        return plan.With(Indices(axis, better)) is var least && HasAll(least, plan) ? (least, true, true) : (plan, true, false);
     }
+
+    private static bool HasAll(SawPlan plan, SawPlan other) => plan.Score().Unscheduled <= other.Score().Unscheduled;
 
     private static int[][] Searched(AxisShop axis, SawPlan start, WorkMeter meter, long bound)
     {
