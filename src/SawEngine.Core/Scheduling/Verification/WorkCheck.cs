@@ -1,0 +1,114 @@
+using SawEngine.Core.SetUps;
+
+namespace SawEngine.Core.Scheduling.Verification;
+
+/// <summary>The work of one saw's jobs: steps, durations, pauses, wear of the blades, and what runs unattended.</summary>
+internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack blades, ProblemIndex problem, Findings found)
+{
+    private readonly bool hasTeam = problem.TeamOf(saw.SawId) is not null;
+    private readonly bool hasCranes = problem.CranesOf(saw.SawId) is not null;
+
+    /// <summary>Follows the work, blade changes inside it included; adds the crane loads to the uses.</summary>
+    public void Run(ListedJob listed, List<TimedItem> items, List<ResourceUse> uses)
+    {
+        var steps = new StepCursor(listed.Option.Steps, listed.Scheduled.FirstStep);
+        var (before, isChanged) = ((WorkSpan?)null, false);
+        foreach (var item in items)
+        {
+            if (item.Part is { Kind: SetUpRules.BladeWorn } part)
+            {
+                ChangeWornBlade(listed, steps, part);
+                isChanged = true;
+            }
+            if (item.Span is not { } span)
+                continue;
+            if (before is not null)
+                CheckPause(listed, before, span, isChanged);
+            (before, isChanged) = (span, false);
+            CheckSpan(listed, steps, span, uses);
+        }
+    }
+
+    private void ChangeWornBlade(ListedJob listed, StepCursor steps, ScheduledSetUp part)
+    {
+        if ((Int128)part.Finish - part.Start != saw.SetUpTimes.Blade)
+            found.Note(ScheduleRule.SetUpDuration, listed, $"has {(Int128)part.Finish - part.Start} s for a worn blade where {saw.SetUpTimes.Blade} are due");
+        if (steps.NextShare() <= blades.Life)
+            found.Note(ScheduleRule.SetUpUnneeded, listed, $"changes the blade at {part.Start} though the next cut could be made");
+        if (!blades.Mount(blades.BladeId, part.MountedLife ?? ScheduleSaw.FullBladeLife))
+            found.Note(ScheduleRule.BladeNotReady, listed, $"mounts a blade with {part.MountedLife} billionths of its life left at {part.Start}, and none such lies ready");
+    }
+
+    private void CheckPause(ListedJob listed, WorkSpan before, WorkSpan span, bool isChanged)
+    {
+        var (from, to) = (StretchAtEnd(before), StretchAtStart(span));
+        if (!listed.Option.MayPause && from != to && IsInCalendar(before) && IsInCalendar(span))
+            found.Note(ScheduleRule.WorkPaused, listed, $"pauses before {span.Start} and must run through");
+        var waits = before.CraneId is not null || span.CraneId is not null || (hasTeam && span.Start > before.Finish);
+        if (from == to && from != SawCalendar.None && !isChanged && !waits)
+            found.Note(ScheduleRule.WorkSplit, listed, $"stops before {span.Start} though no break and no blade change is there");
+    }
+
+    private void CheckSpan(ListedJob listed, StepCursor steps, WorkSpan span, List<ResourceUse> uses)
+    {
+        if (span.Steps > steps.Remaining || span.Steps < Math.Min(steps.Total, 1))
+            found.Note(ScheduleRule.WorkSteps, listed, $"has a span at {span.Start} with {span.Steps} steps where {steps.Remaining} are left");
+        var taken = steps.Take(span.Steps);
+        CheckDuration(listed, span, taken);
+        CheckWear(listed, span, taken);
+        CheckCalendar(listed, span, taken);
+        CheckCraneLoad(listed, span, taken, uses);
+    }
+
+    private void CheckDuration(ListedJob listed, WorkSpan span, List<StepRun> taken)
+    {
+        var milliseconds = taken.Aggregate((Int128)0, (sum, run) => sum + ((Int128)run.Milliseconds * run.Count));
+        var seconds = (milliseconds + 999) / 1000;
+        if ((Int128)span.Finish - span.Start != seconds)
+            found.Note(ScheduleRule.WorkDuration, listed, $"has a span of {(Int128)span.Finish - span.Start} s whose steps take {seconds} s");
+    }
+
+    private void CheckWear(ListedJob listed, WorkSpan span, List<StepRun> taken)
+    {
+        foreach (var run in taken)
+            if (!blades.Use((Int128)run.BladeShare * run.Count))
+                found.Note(ScheduleRule.BladeWornOut, listed, $"begins a cut in the span at {span.Start} that its blade cannot finish");
+    }
+
+    private void CheckCalendar(ListedJob listed, WorkSpan span, List<StepRun> taken)
+    {
+        if (calendar.StretchOf(span.Start, span.Finish) != SawCalendar.None)
+            return;
+        if (!IsInCalendar(span))
+            found.Note(ScheduleRule.WorkOutsideShift, listed, $"has an interval {span.Start} to {span.Finish} that lies in no window of the saw");
+        else if (calendar.StretchAt(span.Start) == SawCalendar.None)
+            found.Note(ScheduleRule.UnattendedStart, listed, $"starts at {span.Start}, where nobody attends the saw");
+        else if (!listed.Option.MayRunUnattended)
+            found.Note(ScheduleRule.UnattendedNotAllowed, listed, $"goes on between {span.Start} and {span.Finish} where nobody attends the saw, and must not run unattended");
+        else
+            new UnattendedCheck(saw.Unattended!, calendar, found).Run(listed, span, taken);
+    }
+
+    private void CheckCraneLoad(ListedJob listed, WorkSpan span, List<StepRun> taken, List<ResourceUse> uses)
+    {
+        if (hasCranes && taken.Exists(run => run.Kind == StepKind.CraneLoad))
+        {
+            if (span.Steps != 1)
+                found.Note(ScheduleRule.CraneLoadNotAlone, listed, $"has a crane load among the {span.Steps} steps of the span at {span.Start}");
+            uses.Add(new(listed, span.Start, span.Finish, span.OperatorId, span.CraneId, IsCraneLoad: true));
+            return;
+        }
+        if (span.CraneId is not null)
+            found.Note(ScheduleRule.CraneUnneeded, listed, $"names the crane {span.CraneId} for the span at {span.Start}, which needs none");
+        if (span.OperatorId is not null)
+            found.Note(ScheduleRule.OperatorUnneeded, listed, $"names the operator {span.OperatorId} for the span at {span.Start}, which keeps no hands busy");
+    }
+
+    private bool IsInCalendar(WorkSpan span) => calendar.MayRunThrough(span.Start, span.Finish);
+
+    private int StretchAtEnd(WorkSpan span) =>
+        calendar.StretchOf(span.Start, span.Finish) is >= 0 and var stretch ? stretch : calendar.StretchBefore(span.Finish);
+
+    private int StretchAtStart(WorkSpan span) =>
+        calendar.StretchOf(span.Start, span.Finish) is >= 0 and var stretch ? stretch : calendar.StretchAt(span.Start);
+}
