@@ -15,6 +15,7 @@ public sealed class DispatchScheduler : IScheduler
     // Some microseconds each.
     private const long StandardPlacementsPerJob = 5_000;
     private const long ThoroughPlacementsPerJob = 50_000;
+    private const int ShareOfProved = 10;
     private const string Improved = "_improved";
     private const string Earlier = "earlier_schedule";
 
@@ -45,8 +46,8 @@ public sealed class DispatchScheduler : IScheduler
         var (searched, _, isLeast) = PlanSearch.Run(shop, first.Plan, effort, cancellation);
         var best = searched is null || searched.Score().CompareTo(first.Score) > 0 ? first.Plan : searched;
         isLeast &= best.Score().Unscheduled == first.Score.Unscheduled;
-        if (!isLeast)
-            best = DecodedSearch.Run(best, new(Placements(shop, effort), cancellation));
+        // Where nothing costs less, something may still be done earlier.
+        best = DecodedSearch.Run(best, new(Placements(shop, effort) / (isLeast ? ShareOfProved : 1), cancellation));
         return best.ToSchedule(best.Score().CompareTo(first.Score) < 0 ? first.Name + Improved : first.Name, isLeast);
     }
 

@@ -403,11 +403,14 @@ internal ref struct Placing
         return true;
     }
 
-    /// <summary>First millisecond from one on at which a step can start, now or at the start of a window.</summary>
+    /// <summary>First millisecond from one on at which a step can start: what runs goes on by itself, and what begins is begun by somebody.</summary>
     private readonly long FirstStart(StepRun run, long from, UnattendedRuns unattended)
     {
-        while (from < long.MaxValue && !IsCovered(run, from, unattended))
-            from = NextStart(from, unattended);
+        if (open && IsCovered(run, from, unattended))
+            return from;
+        for (; from < long.MaxValue; from = NextStart(from))
+            if (AttendedUntil(from) > from && IsCovered(run, from, unattended))
+                return from;
         return from;
     }
 
@@ -427,26 +430,21 @@ internal ref struct Placing
         return true;
     }
 
-    private readonly long NextStart(long from, UnattendedRuns unattended)
+    /// <summary>First millisecond after one at which the saw begins to be attended.</summary>
+    private readonly long NextStart(long from)
     {
-        var next = long.MaxValue;
         var second = from / 1000;
-        for (var window = Math.Min(state.Window, windows.Length - 1); window >= 0 && window < windows.Length; window++)
+        for (var window = state.Window; window < windows.Length; window++)
         {
-            if (windows[window].Start * 1000 > from)
-                next = Math.Min(next, windows[window].Start);
-            else if (attendance is not null && windows[window].End > second)
-                next = Math.Min(next, attendance.NextFree(clock.Index, Math.Max(attendance.FreeUntil(clock.Index, second), second + 1)) is var free && free < windows[window].End ? free : long.MaxValue);
-            if (next < long.MaxValue)
-                break;
+            if (windows[window].Start > second)
+                return windows[window].Start * 1000;
+            if (attendance is null || windows[window].End <= second)
+                continue;
+            var free = attendance.NextFree(clock.Index, Math.Max(attendance.FreeUntil(clock.Index, second), second + 1));
+            if (free < windows[window].End)
+                return free * 1000;
         }
-        for (var window = FirstUnattended(); window < unattended.Windows.Count; window++)
-            if (unattended.Windows[window].Start * 1000 > from)
-            {
-                next = Math.Min(next, unattended.Windows[window].Start);
-                break;
-            }
-        return next == long.MaxValue ? next : next * 1000;
+        return long.MaxValue;
     }
 
     /// <summary>Until when the saw is attended from a millisecond on; not after it where it is not attended then.</summary>

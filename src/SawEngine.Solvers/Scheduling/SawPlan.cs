@@ -41,6 +41,15 @@ internal sealed class SawPlan
     /// <summary>Cost of each job but for promises and the makespan.</summary>
     public Int128[] Cost { get; }
 
+    /// <summary>How many of a saw's first jobs are frozen.</summary>
+    public int FrozenCount(int saw)
+    {
+        var count = 0;
+        while (count < Sequences[saw].Count && shop.IsFrozen(Sequences[saw][count]))
+            count++;
+        return count;
+    }
+
     /// <summary>When a saw is attended.</summary>
     public TimeWindow[] Windows(int saw) => windows[saw] ??= shop.Clocks[saw].Windows(OvertimeWorked[saw]);
 

@@ -9,7 +9,7 @@ namespace SawEngine.Benchmarks.Quality;
 /// <summary>Solution quality of scheduling over whole sets: one line a set, one instance after the other on one thread.</summary>
 internal static class SchedulingQuality
 {
-    private const string Usage = "quality scheduling --set FILE... [--effort quick|standard|thorough] [--limit SECONDS] [--max N] [--each yes|no]";
+    private const string Usage = "quality scheduling --set FILE... [--effort quick|standard|thorough] [--limit SECONDS] [--max N] [--each yes|no] | --shop-days [JOBS...] [--seeds N] [--efforts quick standard thorough]";
     private const long SmallValue = 1000;
     private static readonly TimeSpan WarmUpTime = TimeSpan.FromSeconds(2);
 
@@ -18,7 +18,9 @@ internal static class SchedulingQuality
     {
         try
         {
-            var options = new CommandOptions(args, "--set", "--effort", "--limit", "--max", "--each");
+            var options = new CommandOptions(args, "--set", "--effort", "--limit", "--max", "--each", "--shop-days", "--seeds", "--efforts");
+            if (options.IsGiven("--shop-days"))
+                return ShopDayQuality.Run((int)options.Number("--seeds", 5), Efforts(options), options.All("--shop-days")) > 0 ? 1 : 0;
             var effort = Enum.Parse<Effort>(options.Text("--effort", "standard"), ignoreCase: true);
             double? limit = options.All("--limit").Count > 0 ? options.Number("--limit", 0) : null;
             var most = (int)options.Number("--max", int.MaxValue);
@@ -34,6 +36,9 @@ internal static class SchedulingQuality
             return 2;
         }
     }
+
+    private static List<Effort> Efforts(CommandOptions options) =>
+        [.. options.All("--efforts").DefaultIfEmpty("standard").Select(effort => Enum.Parse<Effort>(effort, ignoreCase: true))];
 
     private static int Run(List<SchedulingSet> sets, Effort effort, double? limit, bool each)
     {
