@@ -51,7 +51,7 @@ internal sealed class Decoding
         Array.Fill(plan.Finish, SawPlan.NotScheduled);
         for (var saw = 0; saw < states.Length; saw++)
             states[saw].CopyFrom(blank[saw]);
-        foreach (var (saw, _) in shop.Frozen.SelectMany((jobs, saw) => jobs.Select(job => (Saw: saw, shop.Jobs[job].Frozen!.Start))).OrderBy(pair => pair.Start))
+        foreach (var saw in shop.FrozenOrder)
             if (next[saw] < plan.Sequences[saw].Count && shop.IsFrozen(plan.Sequences[saw][next[saw]]))
                 Place(plan, saw, recorded);
         for (var saw = 0; saw < states.Length; saw++)
@@ -73,10 +73,18 @@ internal sealed class Decoding
             if (next[saw] >= plan.Sequences[saw].Count)
                 continue;
             waiting = waiting < 0 ? saw : waiting;
-            if (ready[saw] < earliest && Array.TrueForAll(shop.Before[plan.Sequences[saw][next[saw]]], job => isPlaced[job]))
+            if (ready[saw] < earliest && AreBeforePlaced(plan.Sequences[saw][next[saw]]))
                 (best, earliest) = (saw, ready[saw]);
         }
         return best >= 0 ? best : waiting;
+    }
+
+    private bool AreBeforePlaced(int job)
+    {
+        foreach (var before in shop.Before[job])
+            if (!isPlaced[before])
+                return false;
+        return true;
     }
 
     private void Place(SawPlan plan, int saw, List<ScheduledJob>[]? recorded)

@@ -1,4 +1,3 @@
-using SawEngine.Core.SetUps;
 using SawEngine.Solvers.Scheduling.Resources;
 
 namespace SawEngine.Solvers.Scheduling;
@@ -108,7 +107,7 @@ internal sealed class Dispatching
             var release = plan.ReleaseOf(job, work);
             if (release < 0)
                 continue;
-            var setUp = SetUpRules.Seconds(states[saw].SetUp, work.SetUp, shop.Saws[saw].SetUpTimes);
+            var setUp = shop.SetUpSeconds(saw, states[saw], work);
             var wait = Math.Max(0, release - now - setUp);
             if (best >= 0 && wait > bestWait)
                 continue;

@@ -7,6 +7,8 @@ namespace SawEngine.Solvers.Scheduling;
 /// <summary>Finds the times of one job on one saw.</summary>
 internal ref struct Placing
 {
+    private const int MostParts = 8;
+
     private readonly SawClock clock;
     private readonly ScheduleSaw saw;
     private readonly SetUpTimes times;
@@ -17,7 +19,6 @@ internal ref struct Placing
     private readonly ShopResources? resources;
     private readonly Attendance? attendance;
     private readonly PlacedJob? record;
-    private readonly int steps;
     private long spanUntil;
     private long spanMilliseconds;
     private int spanSteps;
@@ -32,7 +33,6 @@ internal ref struct Placing
         (this.clock, saw, times) = (clock, clock.Saw, clock.Saw.SetUpTimes);
         (this.windows, this.state, this.work, this.release) = (windows, state, work, release);
         (this.resources, attendance, this.record) = (resources, resources?.TeamOf(clock.Index)?.Attendance, record);
-        steps = work.Steps;
     }
 
     /// <summary>Start of the first step.</summary>
@@ -67,20 +67,20 @@ internal ref struct Placing
     private bool Parts()
     {
         var (free, window) = (state.At, state.Window);
-        Span<TimeWindow> parts = stackalloc TimeWindow[SetUpRules.Order.Count];
+        var table = clock.SetUps;
         var count = 0;
-        for (var i = 0; i < SetUpRules.Order.Count; i++)
+        Span<TimeWindow> parts = stackalloc TimeWindow[MostParts];
+        for (var kind = 0; kind < table.Kinds.Length; kind++)
         {
-            var kind = SetUpRules.Order[i];
-            var seconds = SetUpRules.Seconds(kind, state.SetUp, work.SetUp, times);
+            var seconds = table.Seconds(kind, state.SetUp, work.SetUpNumbers);
             var mounted = (long?)null;
-            if (kind == SetUpRules.Blade && work.Blade >= 0 && work.Blade != state.Blade)
+            if (table.Kinds[kind] == SetUpRules.Blade && work.Blade >= 0 && work.Blade != state.Blade)
                 mounted = Mount(work.Blade, seconds);
             if (seconds == 0)
                 continue;
-            var beside = times.Beside.Count > 0 && times.Beside.Contains(kind);
+            var beside = table.Beside[kind];
             var (partWindow, at) = beside ? (window, free) : (state.Window, state.At);
-            if (!Part(kind, seconds, mounted, ref partWindow, ref at))
+            if (!Part(table.Kinds[kind], seconds, mounted, ref partWindow, ref at))
                 return false;
             parts[count++] = new(at - seconds, at);
             if (!beside)
@@ -103,7 +103,8 @@ internal ref struct Placing
     /// <summary>Counts the time of parts, those at the same time once, and goes on after the last.</summary>
     private void Settle(scoped Span<TimeWindow> parts)
     {
-        parts.Sort(static (one, other) => one.Start.CompareTo(other.Start));
+        if (parts.Length > 1)
+            parts.Sort(static (one, other) => one.Start.CompareTo(other.Start));
         var until = long.MinValue;
         foreach (var part in parts)
         {
@@ -346,7 +347,7 @@ internal ref struct Placing
             {
                 if (attendance is null)
                     return true;
-                var until = attendance.FreeUntil(clock.Index, at);
+                var until = attendance.FreeUntil(clock.Index, at, windows[window].End);
                 if (until > at && milliseconds <= (until - at) * 1000)
                     return true;
                 at = attendance.NextFree(clock.Index, until);
@@ -357,7 +358,7 @@ internal ref struct Placing
 
     /// <summary>End of the attended stretch.</summary>
     private readonly long Until(int window, long at) =>
-        attendance is null ? windows[window].End : Math.Min(windows[window].End, attendance.FreeUntil(clock.Index, at));
+        attendance is null ? windows[window].End : attendance.FreeUntil(clock.Index, at, windows[window].End);
 
     private bool UnattendedSteps(UnattendedRuns unattended)
     {
@@ -372,12 +373,30 @@ internal ref struct Placing
                     return false;
                 continue;
             }
-            for (var i = 0; i < run.Count; i++)
-                if (!UnattendedStep(run, unattended))
+            for (var left = run.Count; left > 0;)
+            {
+                var taken = AttendedSteps(run, left);
+                if (taken == 0 && !UnattendedStep(run, unattended))
                     return false;
+                left -= Math.Max(taken, 1);
+            }
         }
         CloseUnattended(unattended);
         return true;
+    }
+
+    /// <summary>Goes on with what can be done attended; answers how many steps.</summary>
+    private int AttendedSteps(StepRun run, int left)
+    {
+        if (!open || run.Milliseconds == 0)
+            return 0;
+        var at = (state.At * 1000) + spanMilliseconds;
+        var taken = (int)Math.Min(left, Math.Max(0, AttendedUntil(at) - at) / run.Milliseconds);
+        if (run.BladeShare > 0)
+            taken = (int)Math.Min(taken, state.Life / run.BladeShare);
+        Take(taken, taken * run.Milliseconds);
+        state.Life -= taken * run.BladeShare;
+        return taken;
     }
 
     private bool UnattendedStep(StepRun run, UnattendedRuns unattended)
@@ -440,7 +459,7 @@ internal ref struct Placing
                 return windows[window].Start * 1000;
             if (attendance is null || windows[window].End <= second)
                 continue;
-            var free = attendance.NextFree(clock.Index, Math.Max(attendance.FreeUntil(clock.Index, second), second + 1));
+            var free = attendance.NextFree(clock.Index, Math.Max(attendance.FreeUntil(clock.Index, second, windows[window].End), second + 1));
             if (free < windows[window].End)
                 return free * 1000;
         }
@@ -452,7 +471,7 @@ internal ref struct Placing
     {
         for (var window = state.Window; window < windows.Length && windows[window].Start * 1000 <= at; window++)
             if (windows[window].End * 1000 > at)
-                return (attendance is null ? windows[window].End : Math.Min(windows[window].End, attendance.FreeUntil(clock.Index, at / 1000))) * 1000;
+                return (attendance is null ? windows[window].End : attendance.FreeUntil(clock.Index, at / 1000, windows[window].End)) * 1000;
         return 0;
     }
 

@@ -8,7 +8,8 @@ namespace SawEngine.Solvers.Scheduling;
 /// <param name="saw">The saw.</param>
 /// <param name="index">Its index in the shop.</param>
 /// <param name="present">When somebody of its team is on shift; null where it has none.</param>
-internal sealed class SawClock(ScheduleSaw saw, int index, IReadOnlyList<TimeWindow>? present)
+/// <param name="setUps">Its set-up times.</param>
+internal sealed class SawClock(ScheduleSaw saw, int index, IReadOnlyList<TimeWindow>? present, SetUpTable setUps)
 {
     /// <summary>The answer where a job does not fit in what is left of the calendar.</summary>
     public const long NoRoom = -1;
@@ -16,6 +17,8 @@ internal sealed class SawClock(ScheduleSaw saw, int index, IReadOnlyList<TimeWin
     public ScheduleSaw Saw => saw;
 
     public int Index => index;
+
+    public SetUpTable SetUps => setUps;
 
     /// <summary>Attended time with all overtime.</summary>
     public TimeWindow[] Widest { get; } = AttendedWindows.Of(saw, [.. saw.Overtime.Select(_ => true)], present);
@@ -58,7 +61,7 @@ internal sealed class SawClock(ScheduleSaw saw, int index, IReadOnlyList<TimeWin
     /// <summary>Finish of the work if it has the saw, all its overtime and a blade that lasts to itself, or <see cref="NoRoom"/>.</summary>
     public long FinishAlone(SetUpState from, SawWork work)
     {
-        var state = new SawState(from, 0, ScheduleSaw.FullBladeLife, []);
+        var state = new SawState(setUps.Of(from), 0, ScheduleSaw.FullBladeLife, []);
         return Place(Widest, state, work.Unhindered() with { Blade = -1 }, work.Release, null, out _) == NoRoom ? NoRoom : state.At;
     }
 }

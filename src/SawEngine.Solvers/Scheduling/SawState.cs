@@ -1,5 +1,4 @@
 using SawEngine.Core.Scheduling;
-using SawEngine.Core.SetUps;
 
 namespace SawEngine.Solvers.Scheduling;
 
@@ -9,7 +8,7 @@ internal sealed class SawState
     private (int Blade, long Life)[] shelf;
     private int shelved;
 
-    public SawState(SetUpState setUp, int blade, long remainingLife, IEnumerable<(int Blade, long Life)> shelf)
+    public SawState(SetUpNumbers setUp, int blade, long remainingLife, IEnumerable<(int Blade, long Life)> shelf)
     {
         SetUp = setUp;
         Blade = blade;
@@ -34,7 +33,7 @@ internal sealed class SawState
     /// <summary>The unattended window in which the saw ran last, with what it loaded and cut in it.</summary>
     public (int Window, int Bars, int Cuts) Unattended { get; set; }
 
-    public SetUpState SetUp { get; private set; }
+    public SetUpNumbers SetUp { get; private set; }
 
     /// <summary>What is left of the mounted blade, in billionths of a new one.</summary>
     public long Life { get; set; }
@@ -45,7 +44,7 @@ internal sealed class SawState
     /// <summary>Notes what the saw is set up for, whatever was changed for it.</summary>
     public void SetUpFor(SawWork work)
     {
-        SetUp = SetUpRules.After(SetUp, work.SetUp);
+        SetUp = work.SetUpNumbers.After(SetUp);
         if (work.Blade >= 0)
             Blade = work.Blade;
     }

@@ -6,10 +6,11 @@ namespace SawEngine.Solvers.Scheduling;
 /// <summary>A job, or a part of it, on one saw, with the sums that make placing it quick.</summary>
 internal sealed record SawWork
 {
-    public SawWork(JobOption option, IReadOnlyList<StepRun> runs, SetUpState setUp, int blade, long release)
+    public SawWork(JobOption option, IReadOnlyList<StepRun> runs, SetUpNumbers setUp, int blade, long release)
     {
         Runs = [.. runs];
-        SetUp = setUp;
+        SetUp = option.SetUp;
+        SetUpNumbers = setUp;
         Blade = blade;
         Release = release;
         MayPause = option.MayPause;
@@ -26,6 +27,8 @@ internal sealed record SawWork
     public StepRun[] Runs { get; init; }
 
     public SetUpState SetUp { get; }
+
+    public SetUpNumbers SetUpNumbers { get; }
 
     /// <summary>Index of its blade on the saw; -1 where any will do.</summary>
     public int Blade { get; init; }

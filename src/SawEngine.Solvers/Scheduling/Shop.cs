@@ -1,4 +1,5 @@
 using SawEngine.Core.Scheduling;
+using SawEngine.Core.SetUps;
 using SawEngine.Solvers.Scheduling.Resources;
 
 namespace SawEngine.Solvers.Scheduling;
@@ -21,7 +22,7 @@ internal sealed class Shop
         Parts = [.. problem.Jobs.OrderBy(job => job.JobId, StringComparer.Ordinal).SelectMany(job => JobPart.Of(job, parts?.GetValueOrDefault(job.JobId, 1) ?? 1))];
         Jobs = [.. Parts.Select(part => part.Job)];
         Resources = new(problem, Saws);
-        Clocks = [.. Saws.Select((saw, i) => new SawClock(saw, i, Resources.TeamOf(i)?.Present))];
+        Clocks = [.. Saws.Select((saw, i) => new SawClock(saw, i, Resources.TeamOf(i)?.Present, new(saw, SetUpsOn(saw))))];
         Work = Array.ConvertAll(Jobs, _ => new SawWork?[Saws.Length]);
         initial = new SawState[Saws.Length];
         for (var saw = 0; saw < Saws.Length; saw++)
@@ -31,6 +32,7 @@ internal sealed class Shop
         var index = Enumerable.Range(0, Jobs.Length).ToLookup(job => Jobs[job].JobId, StringComparer.Ordinal);
         Before = Array.ConvertAll(Jobs, job => job.Frozen is null ? job.After.SelectMany(id => index[id]).Distinct().Order().ToArray() : []);
         Frozen = [.. Enumerable.Range(0, Saws.Length).Select(FrozenOn)];
+        FrozenOrder = [.. Frozen.SelectMany((jobs, saw) => jobs.Select(job => (Saw: saw, Jobs[job].Frozen!.Start))).OrderBy(pair => pair.Start).Select(pair => pair.Saw)];
         Previous = Array.ConvertAll(Parts, part => part.FirstStep > 0 ? null : problem.Previous?.Places.FirstOrDefault(place => place.JobId == part.Job.JobId));
         Deliveries =
         [
@@ -74,6 +76,9 @@ internal sealed class Shop
     /// <summary>Frozen jobs by saw, in their order.</summary>
     public int[][] Frozen { get; }
 
+    /// <summary>The saws of all frozen jobs, by their starts.</summary>
+    public int[] FrozenOrder { get; }
+
     /// <summary>Each job's place in the earlier schedule; null where it has none.</summary>
     public PreviousPlace?[] Previous { get; }
 
@@ -87,6 +92,11 @@ internal sealed class Shop
     public SawState NewState(int saw) => new(initial[saw]);
 
     public bool IsFrozen(int job) => Jobs[job].Frozen is not null;
+
+    /// <summary>Seconds of the set-up from one job to another on a saw.</summary>
+    public long SetUpSeconds(int saw, SawState before, SawWork work) => Clocks[saw].SetUps.Seconds(before.SetUp, work.SetUpNumbers);
+
+    private IEnumerable<SetUpState> SetUpsOn(ScheduleSaw saw) => Jobs.SelectMany(job => job.Options).Where(option => option.SawId == saw.SawId).Select(option => option.SetUp);
 
     private int[] FrozenOn(int saw) =>
     [
@@ -105,11 +115,11 @@ internal sealed class Shop
                 continue;
             var blade = option.SetUp.BladeId is { } bladeId ? IndexOf(blades, bladeId) : -1;
             Work[job][saw] = Jobs[job].Frozen is { } frozen
-                ? new(option, Parts[job].Runs(option), option.SetUp, blade, Math.Max(0, frozen.Start)) { IsRunning = frozen.Start <= 0 }
-                : new(option, Parts[job].Runs(option), option.SetUp, blade, Jobs[job].Release);
+                ? new(option, Parts[job].Runs(option), Clocks[saw].SetUps.Of(option.SetUp), blade, Math.Max(0, frozen.Start)) { IsRunning = frozen.Start <= 0 }
+                : new(option, Parts[job].Runs(option), Clocks[saw].SetUps.Of(option.SetUp), blade, Jobs[job].Release);
         }
         var shelf = Saws[saw].Shelf.Where(one => one.RemainingLife > 0).Select(one => (IndexOf(blades, one.BladeId), one.RemainingLife)).ToList();
-        initial[saw] = new(Saws[saw].InitialState, 0, Saws[saw].RemainingBladeLife, shelf);
+        initial[saw] = new(Clocks[saw].SetUps.Of(Saws[saw].InitialState), 0, Saws[saw].RemainingBladeLife, shelf);
     }
 
     private static int IndexOf(List<string?> blades, string bladeId)

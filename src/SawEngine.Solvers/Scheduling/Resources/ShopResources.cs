@@ -12,10 +12,11 @@ internal sealed class ShopResources
     public ShopResources(ScheduleProblem problem, IReadOnlyList<ScheduleSaw> saws)
     {
         var teamOf = problem.Operators.GroupBy(one => string.Join('\n', one.SawIds.Order(StringComparer.Ordinal)), StringComparer.Ordinal)
-            .Select(group => (SawIds: group.First().SawIds, Team: new Team([.. group], group.First().SawIds.Count, problem.WalkingSeconds)))
+            .Select(group => (SawIds: group.First().SawIds, Team: new Team([.. group], SawsOf(group.First().SawIds), problem.WalkingSeconds)))
             .SelectMany(pair => pair.SawIds.Select(sawId => (sawId, pair.Team)))
             .DistinctBy(pair => pair.sawId).ToDictionary(pair => pair.sawId, pair => pair.Team, StringComparer.Ordinal);
         teams = [.. saws.Select(saw => teamOf.GetValueOrDefault(saw.SawId))];
+        int[] SawsOf(IReadOnlyList<string> sawIds) => [.. Enumerable.Range(0, saws.Count).Where(saw => sawIds.Contains(saws[saw].SawId, StringComparer.Ordinal))];
         var lines = problem.Cranes.OrderBy(crane => crane.CraneId, StringComparer.Ordinal).Select(crane => (crane.CraneId, crane.SawIds, Busy: new Timeline(0))).ToList();
         cranes = [.. saws.Select(saw => lines.Where(line => line.SawIds.Contains(saw.SawId, StringComparer.Ordinal)).Select(line => (line.CraneId, line.Busy)).ToArray())];
     }

@@ -5,12 +5,12 @@ namespace SawEngine.Solvers.Scheduling.Resources;
 /// <summary>The operators who attend the same saws.</summary>
 internal sealed class Team
 {
-    public Team(IReadOnlyList<ScheduleOperator> operators, int saws, long walkingSeconds)
+    public Team(IReadOnlyList<ScheduleOperator> operators, int[] saws, long walkingSeconds)
     {
         Operators = [.. operators.OrderBy(one => one.OperatorId, StringComparer.Ordinal).Select(one => new OperatorHands(one, walkingSeconds))];
         var levels = Levels(operators);
         Present = Windows(levels);
-        Attendance = levels.Exists(level => level.Saws > 0 && level.Saws < saws) ? new(levels) : null;
+        Attendance = levels.Exists(level => level.Saws > 0 && level.Saws < saws.Length) ? new(levels, saws) : null;
     }
 
     public OperatorHands[] Operators { get; }
