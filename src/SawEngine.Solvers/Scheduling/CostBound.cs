@@ -36,7 +36,22 @@ internal sealed class CostBound
     /// <summary>The bound on the cost of those jobs that are scheduled, and how it was found.</summary>
     public static (Int128 Micros, ScheduleBoundRule Rule) Of(Shop shop, Predicate<int> scheduled) => new CostBound(shop, scheduled).Bound();
 
+    /// <summary>The earliest end of a job that has its quickest saw to itself.</summary>
+    public static long FinishAlone(Shop shop, string jobId) => new CostBound(shop, job => shop.Jobs[job].JobId == jobId).FinishesAlone().Finish.Where(finish => finish < long.MaxValue).DefaultIfEmpty(0).Max();
+
     private (Int128 Micros, ScheduleBoundRule Rule) Bound()
+    {
+        var (finish, cost) = FinishesAlone();
+        var jobs = Enumerable.Range(0, finish.Length).Where(job => scheduled(job));
+        var micros = jobs.Aggregate((Int128)0, (sum, job) => sum + cost[job]) + Tardiness(finish);
+        if (shop.MakespanCostMicrosPerSecond == 0)
+            return (micros, ScheduleBoundRule.JobsAlone);
+        var longest = finish.Where((_, job) => scheduled(job)).DefaultIfEmpty(0).Max();
+        var all = Math.Max(longest, FinishOfAll());
+        return (micros + ScheduleCost.SawTime(shop.MakespanCostMicrosPerSecond, all), all > longest ? ScheduleBoundRule.Load : ScheduleBoundRule.JobsAlone);
+    }
+
+    private (long[] Finish, Int128[] Cost) FinishesAlone()
     {
         var finish = new long[shop.Jobs.Length];
         var cost = new Int128[shop.Jobs.Length];
@@ -54,13 +69,7 @@ internal sealed class CostBound
             finish[job] = Math.Min(finish[job], alone);
             cost[job] = Int128.Min(cost[job], CostOf(job, saw, from, work));
         }
-        var jobs = Enumerable.Range(0, finish.Length).Where(job => scheduled(job));
-        var micros = jobs.Aggregate((Int128)0, (sum, job) => sum + cost[job]) + Tardiness(finish);
-        if (shop.MakespanCostMicrosPerSecond == 0)
-            return (micros, ScheduleBoundRule.JobsAlone);
-        var longest = finish.Where((_, job) => scheduled(job)).DefaultIfEmpty(0).Max();
-        var all = Math.Max(longest, FinishOfAll());
-        return (micros + ScheduleCost.SawTime(shop.MakespanCostMicrosPerSecond, all), all > longest ? ScheduleBoundRule.Load : ScheduleBoundRule.JobsAlone);
+        return (finish, cost);
     }
 
     /// <summary>Where a job may be split, the fewest and shortest steps that its largest part can have.</summary>

@@ -16,6 +16,7 @@ public sealed class DispatchScheduler : IScheduler
     private const long StandardPlacementsPerJob = 5_000;
     private const long ThoroughPlacementsPerJob = 50_000;
     private const int ShareOfProved = 10;
+    private const int ShareOfSplit = 2;
     private const string Improved = "_improved";
     private const string Earlier = "earlier_schedule";
 
@@ -45,9 +46,10 @@ public sealed class DispatchScheduler : IScheduler
             return first.Plan.ToSchedule(first.Name);
         var (searched, _, isLeast) = PlanSearch.Run(shop, first.Plan, effort, cancellation);
         var best = searched is null || searched.Score().CompareTo(first.Score) > 0 ? first.Plan : searched;
-        isLeast &= best.Score().Unscheduled == first.Score.Unscheduled;
+        isLeast &= best.Score().Unscheduled == first.Score.Unscheduled && !shop.Jobs.Any(job => job.MostParts > 1);
         // Where nothing costs less, something may still be done earlier.
         best = DecodedSearch.Run(best, new(Placements(shop, effort) / (isLeast ? ShareOfProved : 1), cancellation));
+        best = Splitting.Run(best, plan => DecodedSearch.Run(plan, new(Placements(plan.Shop, effort) / ShareOfSplit, cancellation)));
         return best.ToSchedule(best.Score().CompareTo(first.Score) < 0 ? first.Name + Improved : first.Name, isLeast);
     }
 
@@ -60,7 +62,7 @@ public sealed class DispatchScheduler : IScheduler
         var dispatched = Dispatched(shop, cancellation);
         if (shop.Problem.Previous is null)
             return dispatched;
-        var kept = EarlierPlan.Of(shop);
+        var kept = EarlierPlan.Of(shop, cancellation);
         return kept.Score() is var score && score.CompareTo(dispatched.Score) < 0 ? new(Earlier, kept, score) : dispatched;
     }
 

@@ -1,36 +1,42 @@
 namespace SawEngine.Solvers.Scheduling;
 
-/// <summary>An earlier schedule on the saws as they are now: the same saws and sequences, as early as it goes, and jobs that are new where they are done first.</summary>
+/// <summary>An earlier schedule on the saws as they are now: the same saws and sequences, as early as it goes, and jobs that are new where they cost least.</summary>
 internal static class EarlierPlan
 {
-    public static SawPlan Of(Shop shop)
+    private const int PlacesPerSaw = 3;
+
+    public static SawPlan Of(Shop shop, CancellationToken cancellation)
     {
         var plan = new SawPlan(shop);
         for (var saw = 0; saw < shop.Saws.Length; saw++)
             plan.Sequences[saw].AddRange(shop.Frozen[saw]);
-        var known = Enumerable.Range(0, shop.Jobs.Length).Where(job => !shop.IsFrozen(job)).OrderBy(job => shop.Previous[job]?.Start ?? long.MaxValue).ToList();
-        foreach (var job in known)
+        foreach (var job in Enumerable.Range(0, shop.Jobs.Length).Where(job => !shop.IsFrozen(job)).OrderBy(job => shop.Previous[job]?.Start ?? long.MaxValue))
             if (shop.Previous[job] is { } place && Array.FindIndex(shop.Saws, saw => saw.SawId == place.SawId) is >= 0 and var saw && shop.Work[job][saw] is not null)
                 plan.Sequences[saw].Add(job);
         var decoding = new Decoding(shop);
         decoding.Run(plan);
-        foreach (var job in known.Where(job => plan.Finish[job] == SawPlan.NotScheduled))
-            plan = WithInserted(decoding, plan, job);
+        foreach (var job in Enumerable.Range(0, shop.Jobs.Length).Where(job => plan.Finish[job] == SawPlan.NotScheduled && !shop.IsFrozen(job)).ToList())
+            plan = Inserted(decoding, plan, job, cancellation);
         return plan;
     }
 
-    private static SawPlan WithInserted(Decoding decoding, SawPlan plan, int job)
+    private static SawPlan Inserted(Decoding decoding, SawPlan plan, int job, CancellationToken cancellation)
     {
-        var (best, bestScore) = (plan, plan.Score());
+        var best = plan;
         for (var saw = 0; saw < plan.Sequences.Length; saw++)
-            for (var place = plan.Shop.Frozen[saw].Length; plan.Shop.Work[job][saw] is not null && place <= plan.Sequences[saw].Count; place++)
+            if (plan.Shop.Work[job][saw] is not null)
             {
-                var trial = new SawPlan(plan);
-                trial.Sequences[saw].Insert(place, job);
-                decoding.Run(trial);
-                if (trial.Score() is var score && score.CompareTo(bestScore) < 0)
-                    (best, bestScore) = (trial, score);
+                var last = new SawPlan(plan);
+                last.Sequences[saw].Add(job);
+                decoding.Run(last);
+                best = Better(best, last);
             }
+        if (ReferenceEquals(best, plan))
+            return plan;
+        foreach (var (_, other) in new Placements(best, new(long.MaxValue, cancellation)).Best(job, _ => true, PlacesPerSaw))
+            best = Better(best, other);
         return best;
     }
+
+    private static SawPlan Better(SawPlan plan, SawPlan other) => other.Score().CompareTo(plan.Score()) < 0 ? other : plan;
 }

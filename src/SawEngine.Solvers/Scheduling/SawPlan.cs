@@ -41,6 +41,44 @@ internal sealed class SawPlan
     /// <summary>Cost of each job but for promises and the makespan.</summary>
     public Int128[] Cost { get; }
 
+    /// <summary>The plan of a schedule of the same jobs, timed again; overtime is worked where something is done in it.</summary>
+    public static SawPlan Of(Shop shop, Schedule schedule)
+    {
+        var plan = new SawPlan(shop);
+        var index = Enumerable.Range(0, shop.Jobs.Length).ToDictionary(job => (shop.Jobs[job].JobId, shop.Parts[job].FirstStep));
+        for (var saw = 0; saw < shop.Saws.Length; saw++)
+        {
+            var jobs = schedule.Jobs.Where(job => job.SawId == shop.Saws[saw].SawId).OrderBy(job => job.Sequence).ToList();
+            plan.Sequences[saw].AddRange(jobs.Select(job => index[(job.JobId, job.FirstStep)]));
+            for (var window = 0; window < shop.Saws[saw].Overtime.Count; window++)
+                plan.WorkOvertime(saw, window, jobs.Exists(job => IsIn(job, shop.Saws[saw].Overtime[window].Window)));
+        }
+        new Decoding(shop).Run(plan);
+        return plan;
+    }
+
+    /// <summary>The same plan, timed, for a shop in which jobs may be split otherwise: where their first part was, all their parts are.</summary>
+    public SawPlan In(Shop other)
+    {
+        var plan = new SawPlan(other);
+        var parts = Enumerable.Range(0, other.Jobs.Length).ToLookup(job => other.Jobs[job].JobId, StringComparer.Ordinal);
+        for (var saw = 0; saw < Sequences.Length; saw++)
+        {
+            foreach (var job in Sequences[saw])
+            {
+                var (own, before) = (parts[shop.Jobs[job].JobId].ToList(), shop.Parts[job]);
+                if (own.Count == shop.SplitJobs.GetValueOrDefault(before.Job.JobId, 1))
+                    plan.Sequences[saw].Add(own.Find(one => other.Parts[one].FirstStep == before.FirstStep));
+                else if (before.FirstStep == 0)
+                    plan.Sequences[saw].AddRange(own);
+            }
+            for (var window = 0; window < OvertimeWorked[saw].Length; window++)
+                plan.WorkOvertime(saw, window, OvertimeWorked[saw][window]);
+        }
+        new Decoding(other).Run(plan);
+        return plan;
+    }
+
     /// <summary>How many of a saw's first jobs are frozen.</summary>
     public int FrozenCount(int saw)
     {
@@ -138,6 +176,9 @@ internal sealed class SawPlan
         }
         return new(unscheduled, cost, moved, finishes, makespan);
     }
+
+    private static bool IsIn(ScheduledJob job, TimeWindow window) =>
+        job.SetUps.Any(part => part.Start < window.End && window.Start < part.Finish) || job.Work.Any(span => span.Start < window.End && window.Start < span.Finish);
 
     /// <summary>The schedule with all its times; <paramref name="isLeast"/>: no other of the same jobs costs less.</summary>
     public Schedule ToSchedule(string rule, bool isLeast = false)

@@ -18,6 +18,7 @@ internal sealed class Shop
     public Shop(ScheduleProblem problem, IReadOnlyDictionary<string, int>? parts = null)
     {
         Problem = problem;
+        SplitJobs = parts ?? new Dictionary<string, int>();
         Saws = [.. problem.Saws.OrderBy(saw => saw.SawId, StringComparer.Ordinal)];
         Parts = [.. problem.Jobs.OrderBy(job => job.JobId, StringComparer.Ordinal).SelectMany(job => JobPart.Of(job, parts?.GetValueOrDefault(job.JobId, 1) ?? 1))];
         Jobs = [.. Parts.Select(part => part.Job)];
@@ -49,6 +50,9 @@ internal sealed class Shop
     }
 
     public ScheduleProblem Problem { get; }
+
+    /// <summary>Into how many parts each job is split, by id; those that stay whole are not named.</summary>
+    public IReadOnlyDictionary<string, int> SplitJobs { get; }
 
     public ScheduleSaw[] Saws { get; }
 

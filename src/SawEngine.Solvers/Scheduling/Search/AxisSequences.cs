@@ -8,6 +8,7 @@ internal sealed class AxisSequences
     private readonly AxisShop shop;
     private readonly int[] jobs; // by index of the shop; 0 where it is not on an axis
     private readonly List<int> sequence = [];
+    private SawSequence? hand;
 
     private AxisSequences(AxisShop shop, SawPlan plan, WorkMeter meter)
     {
@@ -48,5 +49,23 @@ internal sealed class AxisSequences
             foreach (var job in Sequences.Saws[saw].Jobs.AsSpan(1, Sequences.Saws[saw].Count))
                 plan.Sequences[saw].Add(shop.Index[job]);
         }
+    }
+
+    /// <summary>Places of a saw's sequence, counted from 0, at which a job, wherever it is now, may go, the least costly first; none where it cannot run there.</summary>
+    public IReadOnlyList<int> PlacesByCost(int index, int saw)
+    {
+        var (job, to) = (jobs[index], Sequences.Saws[saw]);
+        if (job == 0 || !to.CanRun(job))
+            return [];
+        var before = new SequencesCopy(Sequences);
+        foreach (var home in Sequences.Saws)
+            if (home.Jobs.AsSpan(1, home.Count).IndexOf(job) + 1 is > 0 and var at)
+                Sequences.Change(home, at - 1, [], at + 1);
+        hand ??= new(shop, 0);
+        hand.Jobs[1] = job;
+        var places = Enumerable.Range(0, to.Count + 1).Select(place => (Place: place, Cost: to.Try(place, [new(hand, 1, 1)], place + 1, long.MaxValue)))
+            .OrderBy(one => one.Cost).ThenBy(one => one.Place).Select(one => one.Place).ToList();
+        before.PutBack();
+        return places;
     }
 }
