@@ -8,12 +8,14 @@ internal sealed class SawCalendar
 
     private readonly TimeWindow[] attended;
     private readonly TimeWindow[] running;
+    private readonly TimeWindow[] overtime;
 
     public SawCalendar(ScheduleSaw saw)
     {
         Regular = [.. saw.Windows.OrderBy(window => window.Start)];
         Unattended = saw.Unattended is { } runs ? [.. runs.Windows.OrderBy(window => window.Start)] : [];
-        attended = Joined(Regular.Concat(saw.Overtime.Select(overtime => overtime.Window)));
+        overtime = [.. saw.Overtime.Select(one => one.Window).OrderBy(window => window.Start)];
+        attended = Joined(Regular.Concat(overtime));
         running = Joined(attended.Concat(Unattended));
     }
 
@@ -38,6 +40,15 @@ internal sealed class SawCalendar
     {
         var last = LastFrom(attended, start);
         return last != None && start < attended[last].End ? last : None;
+    }
+
+    /// <summary>Whether a whole window of overtime lies in the interval: where it is not used, it is a break.</summary>
+    public bool HoldsOvertime(long start, long finish)
+    {
+        var next = LastFrom(overtime, start);
+        if (next == None || overtime[next].Start < start)
+            next++;
+        return next < overtime.Length && overtime[next].End <= finish;
     }
 
     /// <summary>Whether the saw is attended, or may run by itself, all through the interval.</summary>

@@ -12,7 +12,7 @@ internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack
     public void Run(ListedJob listed, List<TimedItem> items, List<ResourceUse> uses)
     {
         var steps = new StepCursor(listed.Option.Steps, listed.Scheduled.FirstStep);
-        var (before, isChanged) = ((WorkSpan?)null, false);
+        var (before, isChanged) = ((TakenSpan?)null, false);
         foreach (var item in items)
         {
             if (item.Part is { Kind: SetUpRules.BladeWorn } part)
@@ -22,10 +22,16 @@ internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack
             }
             if (item.Span is not { } span)
                 continue;
+            if (span.Steps > steps.Remaining || span.Steps < Math.Min(steps.Total, 1))
+                found.Note(ScheduleRule.WorkSteps, listed, $"has a span at {span.Start} with {span.Steps} steps where {steps.Remaining} are left");
+            var taken = new TakenSpan(span, steps.Take(span.Steps));
             if (before is not null)
-                CheckPause(listed, before, span, isChanged);
-            (before, isChanged) = (span, false);
-            CheckSpan(listed, steps, span, uses);
+                CheckPause(listed, before, taken, isChanged);
+            (before, isChanged) = (taken, false);
+            CheckDuration(listed, taken);
+            CheckWear(listed, taken);
+            CheckCalendar(listed, taken);
+            CheckCraneLoad(listed, taken, uses);
         }
     }
 
@@ -39,44 +45,36 @@ internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack
             found.Note(ScheduleRule.BladeNotReady, listed, $"mounts a blade with {part.MountedLife} billionths of its life left at {part.Start}, and none such lies ready");
     }
 
-    private void CheckPause(ListedJob listed, WorkSpan before, WorkSpan span, bool isChanged)
+    private void CheckPause(ListedJob listed, TakenSpan before, TakenSpan taken, bool isChanged)
     {
-        var (from, to) = (StretchAtEnd(before), StretchAtStart(span));
-        if (!listed.Option.MayPause && from != to && IsInCalendar(before) && IsInCalendar(span))
-            found.Note(ScheduleRule.WorkPaused, listed, $"pauses before {span.Start} and must run through");
-        var waits = before.CraneId is not null || span.CraneId is not null || (hasTeam && span.Start > before.Finish);
-        if (from == to && from != SawCalendar.None && !isChanged && !waits)
-            found.Note(ScheduleRule.WorkSplit, listed, $"stops before {span.Start} though no break and no blade change is there");
+        var (from, to, start) = (StretchAtEnd(before.Span), StretchAtStart(taken.Span), taken.Span.Start);
+        var isBreak = from != to || calendar.HoldsOvertime(before.Span.Finish, start);
+        if (!listed.Option.MayPause && isBreak && IsInCalendar(before.Span) && IsInCalendar(taken.Span))
+            found.Note(ScheduleRule.WorkPaused, listed, $"pauses before {start} and must run through");
+        var waits = IsCraneLoad(before) || IsCraneLoad(taken) || (hasTeam && start > before.Span.Finish);
+        if (!isBreak && from != SawCalendar.None && !isChanged && !waits)
+            found.Note(ScheduleRule.WorkSplit, listed, $"stops before {start} though no break and no blade change is there");
     }
 
-    private void CheckSpan(ListedJob listed, StepCursor steps, WorkSpan span, List<ResourceUse> uses)
+    private void CheckDuration(ListedJob listed, TakenSpan taken)
     {
-        if (span.Steps > steps.Remaining || span.Steps < Math.Min(steps.Total, 1))
-            found.Note(ScheduleRule.WorkSteps, listed, $"has a span at {span.Start} with {span.Steps} steps where {steps.Remaining} are left");
-        var taken = steps.Take(span.Steps);
-        CheckDuration(listed, span, taken);
-        CheckWear(listed, span, taken);
-        CheckCalendar(listed, span, taken);
-        CheckCraneLoad(listed, span, taken, uses);
-    }
-
-    private void CheckDuration(ListedJob listed, WorkSpan span, List<StepRun> taken)
-    {
-        var milliseconds = taken.Aggregate((Int128)0, (sum, run) => sum + ((Int128)run.Milliseconds * run.Count));
+        var span = taken.Span;
+        var milliseconds = taken.Steps.Aggregate((Int128)0, (sum, run) => sum + ((Int128)run.Milliseconds * run.Count));
         var seconds = (milliseconds + 999) / 1000;
         if ((Int128)span.Finish - span.Start != seconds)
             found.Note(ScheduleRule.WorkDuration, listed, $"has a span of {(Int128)span.Finish - span.Start} s whose steps take {seconds} s");
     }
 
-    private void CheckWear(ListedJob listed, WorkSpan span, List<StepRun> taken)
+    private void CheckWear(ListedJob listed, TakenSpan taken)
     {
-        foreach (var run in taken)
+        foreach (var run in taken.Steps)
             if (!blades.Use((Int128)run.BladeShare * run.Count))
-                found.Note(ScheduleRule.BladeWornOut, listed, $"begins a cut in the span at {span.Start} that its blade cannot finish");
+                found.Note(ScheduleRule.BladeWornOut, listed, $"begins a cut in the span at {taken.Span.Start} that its blade cannot finish");
     }
 
-    private void CheckCalendar(ListedJob listed, WorkSpan span, List<StepRun> taken)
+    private void CheckCalendar(ListedJob listed, TakenSpan taken)
     {
+        var span = taken.Span;
         if (calendar.StretchOf(span.Start, span.Finish) != SawCalendar.None)
             return;
         if (!IsInCalendar(span))
@@ -86,12 +84,13 @@ internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack
         else if (!listed.Option.MayRunUnattended)
             found.Note(ScheduleRule.UnattendedNotAllowed, listed, $"goes on between {span.Start} and {span.Finish} where nobody attends the saw, and must not run unattended");
         else
-            new UnattendedCheck(saw.Unattended!, calendar, found).Run(listed, span, taken);
+            new UnattendedCheck(saw.Unattended!, calendar, found).Run(listed, span, taken.Steps);
     }
 
-    private void CheckCraneLoad(ListedJob listed, WorkSpan span, List<StepRun> taken, List<ResourceUse> uses)
+    private void CheckCraneLoad(ListedJob listed, TakenSpan taken, List<ResourceUse> uses)
     {
-        if (hasCranes && taken.Exists(run => run.Kind == StepKind.CraneLoad))
+        var span = taken.Span;
+        if (IsCraneLoad(taken))
         {
             if (span.Steps != 1)
                 found.Note(ScheduleRule.CraneLoadNotAlone, listed, $"has a crane load among the {span.Steps} steps of the span at {span.Start}");
@@ -104,6 +103,9 @@ internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack
             found.Note(ScheduleRule.OperatorUnneeded, listed, $"names the operator {span.OperatorId} for the span at {span.Start}, which keeps no hands busy");
     }
 
+    // Where no crane reaches the saw, its bars are loaded like any.
+    private bool IsCraneLoad(TakenSpan taken) => hasCranes && taken.Steps.Exists(run => run.Kind == StepKind.CraneLoad);
+
     private bool IsInCalendar(WorkSpan span) => calendar.MayRunThrough(span.Start, span.Finish);
 
     private int StretchAtEnd(WorkSpan span) =>
@@ -111,4 +113,6 @@ internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack
 
     private int StretchAtStart(WorkSpan span) =>
         calendar.StretchOf(span.Start, span.Finish) is >= 0 and var stretch ? stretch : calendar.StretchAt(span.Start);
+
+    private sealed record TakenSpan(WorkSpan Span, List<StepRun> Steps);
 }
