@@ -44,7 +44,7 @@ public sealed class DispatchScheduler : IScheduler
         var first = First(shop, cancellation);
         if (effort == Effort.Quick)
             return first.Plan.ToSchedule(first.Name);
-        var (searched, _, isLeast) = PlanSearch.Run(shop, first.Plan, effort, cancellation);
+        var (searched, isLeast) = PlanSearch.Run(first.Plan, effort, cancellation);
         var best = searched is null || searched.Score().CompareTo(first.Score) > 0 ? first.Plan : searched;
         isLeast &= best.Score().Unscheduled == first.Score.Unscheduled && !shop.Jobs.Any(job => job.MostParts > 1);
         // Where nothing costs less, something may still be done earlier.

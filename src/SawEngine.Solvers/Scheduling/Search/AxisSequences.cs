@@ -10,7 +10,8 @@ internal sealed class AxisSequences
     private readonly List<int> sequence = [];
     private SawSequence? hand;
 
-    private AxisSequences(AxisShop shop, SawPlan plan, WorkMeter meter)
+    /// <summary>The sequences of a plan on axes that were made for it, or for another of the same jobs.</summary>
+    public AxisSequences(AxisShop shop, SawPlan plan, WorkMeter meter)
     {
         this.shop = shop;
         jobs = new int[plan.Shop.Jobs.Length];

@@ -70,10 +70,12 @@ internal sealed class AxisShop
     /// <summary>The jobs that a plan has scheduled; null where numbers are too large to be summed safely.</summary>
     public static AxisShop? Of(Shop shop, SawPlan plan)
     {
-        var jobs = Enumerable.Range(0, shop.Jobs.Length).Where(job => plan.Finish[job] != SawPlan.NotScheduled).ToArray();
-        var axis = new AxisShop(shop, jobs);
+        var jobs = Enumerable.Range(0, shop.Jobs.Length).Where(job => plan.Finish[job] != SawPlan.NotScheduled && !shop.IsFrozen(job)).ToArray();
+        var axis = new AxisShop(shop, jobs) { IsExact = !shop.IsCoupled && Array.TrueForAll(shop.Saws, IsPlain) && shop.Problem.Previous is null && !Array.Exists(shop.Jobs, job => job.Frozen is not null) };
         return jobs.Length > 0 && axis.Fill() ? axis : null;
     }
+
+    private static bool IsPlain(ScheduleSaw saw) => saw.Overtime.Count == 0 && saw.Unattended is null;
 
     private bool Fill()
     {

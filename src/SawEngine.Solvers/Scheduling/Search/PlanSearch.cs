@@ -14,48 +14,43 @@ internal static class PlanSearch
     private const int ShareOfNear = 4;
     private const int ShareWithoutSetUps = 2;
 
-    /// <summary>
-    /// The plan found, null where numbers are too large to search with; whether the search counted as the clock does; whether no plan of the same
-    /// jobs costs less.
-    /// </summary>
-    public static (SawPlan? Plan, bool IsExact, bool IsLeast) Run(Shop shop, SawPlan start, Effort effort, CancellationToken cancellation)
+    /// <summary>The plan found, null where numbers are too large to search with; whether no plan of the same jobs costs less.</summary>
+    public static (SawPlan? Plan, bool IsLeast) Run(SawPlan start, Effort effort, CancellationToken cancellation)
     {
-        if (AxisShop.Of(shop, start) is not { } axis)
-            return (null, false, false);
+        if (AxisShop.Of(start.Shop, start) is not { } axis)
+            return (null, false);
         var proves = ExactSearch.CanProve(axis);
-        var share = proves ? ShareOfProved : !axis.IsExact ? ShareOfNear : axis.HasSetUps ? 1 : ShareWithoutSetUps;
-        var work = Math.Min(StandardWork, WorkPerCubeOfJobs * axis.Jobs * axis.Jobs * axis.Jobs) * (effort == Effort.Thorough ? ThoroughTimes : 1) / share;
-        var bound = axis.IsExact ? CostBound.Of(shop, job => start.Finish[job] != SawPlan.NotScheduled).Micros : -1;
-        var found = Searched(axis, start, new(work, cancellation), (long)Int128.Min(bound * ScheduleCost.SecondsPerHour, long.MaxValue));
-        var plan = start.With(Indices(axis, found));
-        if (!proves || !HasAll(plan, start))
-            return (plan, axis.IsExact, false);
-        return Proved(shop, axis, plan, cancellation);
+        var meter = new WorkMeter(WorkFor(axis, effort, proves), cancellation);
+        var sequences = new AxisSequences(axis, start, meter);
+        var found = SequenceSearch.Run(sequences.Sequences, meter, BoundOf(start, axis));
+        var plan = start.With([.. Enumerable.Range(0, axis.Saws).Select(saw => Indices(axis, found.Jobs(saw).ToArray()))]);
+        return proves && HasAll(plan, start) ? Proved(axis, plan, cancellation) : (plan, false);
     }
 
-    private static (SawPlan Plan, bool IsExact, bool IsLeast) Proved(Shop shop, AxisShop axis, SawPlan plan, CancellationToken cancellation)
+    private static long WorkFor(AxisShop axis, Effort effort, bool proves)
+    {
+        var share = proves ? ShareOfProved : !axis.IsExact ? ShareOfNear : axis.HasSetUps ? 1 : ShareWithoutSetUps;
+        return Math.Min(StandardWork, WorkPerCubeOfJobs * axis.Jobs * axis.Jobs * axis.Jobs) * (effort == Effort.Thorough ? ThoroughTimes : 1) / share;
+    }
+
+    /// <summary>In the units of the search; below all costs where these are not those of the clock.</summary>
+    private static long BoundOf(SawPlan start, AxisShop axis)
+    {
+        var bound = axis.IsExact ? CostBound.Of(start.Shop, job => start.Finish[job] != SawPlan.NotScheduled).Micros : -1;
+        return (long)Int128.Min(bound * ScheduleCost.SecondsPerHour, long.MaxValue);
+    }
+
+    private static (SawPlan Plan, bool IsLeast) Proved(AxisShop axis, SawPlan plan, CancellationToken cancellation)
     {
         var value = axis.MakespanRate > 0 ? plan.Score().Makespan : ScheduleCost.Held(plan.Score().CostMicros);
         var better = ExactSearch.Below(axis, value, cancellation);
         if (better is not { Length: > 0 })
-            return (plan, true, better is not null);
+            return (plan, better is not null);
         // Without room in the calendar what was found bounds nothing that could be had.
-        return plan.With(Indices(axis, better)) is var least && HasAll(least, plan) ? (least, true, true) : (plan, true, false);
+        return plan.With(Array.ConvertAll(better, jobs => Indices(axis, jobs))) is var least && HasAll(least, plan) ? (least, true) : (plan, false);
     }
 
     private static bool HasAll(SawPlan plan, SawPlan other) => plan.Score().Unscheduled <= other.Score().Unscheduled;
 
-    private static int[][] Searched(AxisShop axis, SawPlan start, WorkMeter meter, long bound)
-    {
-        var sequences = new Sequences(axis, meter);
-        var jobs = new Dictionary<int, int>();
-        for (var job = 1; job <= axis.Jobs; job++)
-            jobs[axis.Index[job]] = job;
-        for (var saw = 0; saw < axis.Saws; saw++)
-            sequences.Saws[saw].Set([.. start.Sequences[saw].Select(index => jobs[index])], sequences.NextVersion());
-        var found = SequenceSearch.Run(sequences, meter, bound);
-        return [.. Enumerable.Range(0, axis.Saws).Select(saw => found.Jobs(saw).ToArray())];
-    }
-
-    private static int[][] Indices(AxisShop axis, int[][] sequences) => Array.ConvertAll(sequences, jobs => Array.ConvertAll(jobs, job => axis.Index[job]));
+    private static int[] Indices(AxisShop axis, int[] jobs) => Array.ConvertAll(jobs, job => axis.Index[job]);
 }
