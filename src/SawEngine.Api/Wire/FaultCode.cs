@@ -72,6 +72,14 @@ public static class FaultCode
     public const string BreakEndsBeforeItBegins = "break_ends_before_it_begins";
     public const string BreakOutsideShift = "break_outside_shift";
     public const string BreaksOverlap = "breaks_overlap";
+    public const string ClosureEndsBeforeItBegins = "closure_ends_before_it_begins";
+    public const string InvalidRecurrence = "invalid_recurrence";
+    public const string RecurrenceTooFrequent = "recurrence_too_frequent";
+    public const string NothingChanges = "nothing_changes";
+    public const string ChangeGivenTwice = "change_given_twice";
+    public const string RepeatedKind = "repeated_kind";
+    public const string InvalidAngle = "invalid_angle";
+    public const string TeamsOverlap = "teams_overlap";
     public const string DowntimeEndsBeforeItBegins = "downtime_ends_before_it_begins";
     public const string DateOutOfRange = "date_out_of_range";
     public const string QuantitiesNotAscending = "quantities_not_ascending";

@@ -36,6 +36,39 @@ public static class PlanLimits
     /// <summary>Most holidays of a calendar.</summary>
     public const int Holidays = 1_000;
 
+    /// <summary>Most closures of a calendar.</summary>
+    public const int Closures = 200;
+
+    /// <summary>Most recurrence rules of one list.</summary>
+    public const int Recurrences = 20;
+
+    /// <summary>Most recurrence rules of a shop.</summary>
+    public const int AllRecurrences = 200;
+
+    /// <summary>Most lines of one recurrence.</summary>
+    public const int RecurrenceLines = 20;
+
+    /// <summary>Longest time that recurs, in minutes: a week.</summary>
+    public const int RecurrenceMinutes = 10_080;
+
+    /// <summary>Most days before the start of a plan from which a recurrence counts: three years.</summary>
+    public const int RecurrenceDaysBefore = 1_096;
+
+    /// <summary>Largest extra price of an hour of overtime.</summary>
+    public const int OvertimeCostPerHour = 100_000;
+
+    /// <summary>Most operators.</summary>
+    public const int Operators = 200;
+
+    /// <summary>Most cranes.</summary>
+    public const int Cranes = 50;
+
+    /// <summary>Most used blades that lie ready for a saw.</summary>
+    public const int ShelfBlades = 200;
+
+    /// <summary>Most set-up changes of a saw with a time of their own.</summary>
+    public const int SetUpChanges = 500;
+
     /// <summary>Most downtimes of a saw.</summary>
     public const int Downtimes = 1_000;
 

@@ -7,7 +7,7 @@ namespace SawEngine.Core.Planning;
 
 /// <summary>
 /// Carries every cost down to the order lines. What a pass of the blade costs goes to the line whose face it makes, in all bars of a cut bundle at once; what a bar costs (material less remainder,
-/// loading, trim, handling) goes to its lines by length; set-ups go to the pieces of the job alike. Each kind is rounded once, to cents at the line, half to even
+/// loading, trim, handling) goes to its lines by length; set-ups and the extra price of overtime go to the pieces of the job alike. Each kind is rounded once, to cents at the line, half to even
 /// for the total and by largest remainders for the shares, so that the lines add up.
 /// </summary>
 internal sealed class CostRollUp(PlanProblem problem)
@@ -19,8 +19,8 @@ internal sealed class CostRollUp(PlanProblem problem)
 
     private readonly SortedDictionary<PieceRef, Share> shares = [];
 
-    /// <summary>Adds a job as it is cut.</summary>
-    public void Add(Saw saw, Blade blade, IReadOnlyList<BarWork> bars, long setUpSeconds)
+    /// <summary>Adds a job as it is cut; the extra price of overtime counts as labor.</summary>
+    public void Add(Saw saw, Blade blade, IReadOnlyList<BarWork> bars, long setUpSeconds, decimal overtimeCost)
     {
         var pieces = bars.Sum(bar => (long)bar.Layout.Cuts.Count * bar.Layout.Repeat);
         foreach (var bar in bars)
@@ -28,7 +28,10 @@ internal sealed class CostRollUp(PlanProblem problem)
             AddPasses(saw, blade, bar);
             AddBar(saw, blade, bar);
             foreach (var cut in bar.Layout.Cuts)
+            {
                 AddTime(cut.Piece, saw, setUpSeconds * (decimal)bar.Layout.Repeat / pieces);
+                Of(cut.Piece).Labor += overtimeCost * bar.Layout.Repeat / pieces;
+            }
         }
     }
 

@@ -1,6 +1,7 @@
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Quantities;
+using SawEngine.Core.Scheduling;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Core.Planning;
@@ -24,6 +25,15 @@ public sealed record PlanProblem
 
     /// <summary>The saws.</summary>
     public required IReadOnlyList<PlanSaw> Saws { get; init; }
+
+    /// <summary>Who attends the saws, by id; a saw that none of them attends is attended whenever its calendar says so.</summary>
+    public IReadOnlyList<ScheduleOperator> Operators { get; init; } = [];
+
+    /// <summary>What loads heavy bars, by id; where there is none, they are loaded like others.</summary>
+    public IReadOnlyList<ScheduleCrane> Cranes { get; init; } = [];
+
+    /// <summary>Seconds that an operator walks from one saw to another.</summary>
+    public long WalkingSeconds { get; init; }
 
     /// <summary>Rates of the shop.</summary>
     public required ShopRates Rates { get; init; }

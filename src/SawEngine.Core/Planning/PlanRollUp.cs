@@ -74,7 +74,7 @@ internal sealed class PlanRollUp(
             Square = setting.CuttingOf(EndCut.Square, largest) ?? setting.CuttingOf(EndCut.Square),
             Mitered = mitered.MaxBy(cutting => cutting.CutSeconds),
             Time = bars.Select(bar => bar.Total).Aggregate(TimeParts.Zero, (sum, bar) => sum + bar),
-            SetUpSeconds = onSaw.SetUps.Sum(setUp => setUp.Finish - setUp.Start),
+            SetUpSeconds = ScheduleCost.SetUpSeconds(onSaw),
             CautionIds = cautions.OfJob(job.JobId),
         };
     }
@@ -115,7 +115,8 @@ internal sealed class PlanRollUp(
         {
             var onSaw = scheduled[job.JobId];
             var setting = SettingOf(job, onSaw);
-            costs.Add(setting.Saw, setting.Blade, job.OnSaw[onSaw.SawId], onSaw.SetUps.Sum(setUp => setUp.Finish - setUp.Start));
+            var overtime = ScheduleCost.Overtime(problem.Saws.First(saw => saw.Saw.SawId == onSaw.SawId).Schedule, onSaw);
+            costs.Add(setting.Saw, setting.Blade, job.OnSaw[onSaw.SawId], ScheduleCost.SetUpSeconds(onSaw), (decimal)overtime / 1_000_000m);
         }
         return costs;
     }

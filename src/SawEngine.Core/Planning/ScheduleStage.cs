@@ -1,3 +1,5 @@
+using SawEngine.Core.Cautions;
+using SawEngine.Core.Quantities;
 using SawEngine.Core.Scheduling;
 
 namespace SawEngine.Core.Planning;
@@ -7,13 +9,18 @@ internal sealed class ScheduleStage(PlanProblem problem, IScheduler scheduler, C
 {
     private const decimal Micros = 1_000_000m;
 
+    private readonly Dictionary<string, ScheduleSaw> saws = problem.Saws.ToDictionary(saw => saw.Saw.SawId, saw => saw.Schedule, StringComparer.Ordinal);
+
     public Schedule Run(IReadOnlyList<JobDraft> jobs)
     {
         var scheduleProblem = new ScheduleProblem
         {
-            Saws = problem.Saws.Select(saw => ScheduleSaw.Of(saw.Saw, saw.Windows)).ToList(),
+            Saws = problem.Saws.Select(saw => saw.Schedule).ToList(),
             Jobs = jobs.Select(JobOf).OrderBy(job => job.JobId, StringComparer.Ordinal).ToList(),
             Deliveries = DeliveriesOf(jobs),
+            Operators = problem.Operators,
+            Cranes = problem.Cranes,
+            WalkingSeconds = problem.WalkingSeconds,
         };
         return new VerifiedScheduler(scheduler).Solve(scheduleProblem, problem.Effort, cancellation);
     }
@@ -29,22 +36,23 @@ internal sealed class ScheduleStage(PlanProblem problem, IScheduler scheduler, C
     {
         SawId = setting.Saw.SawId,
         SetUp = new(setting.Group.Section.Designation, setting.Grade.Group, setting.Blade.BladeId),
-        Steps = StepsOf(job.OnSaw[setting.Saw.SawId]),
+        Steps = StepsOf(job, setting.Saw.SawId),
         CostMicrosPerSecond = JobOption.MicrosPerSecond(setting.Saw.MachineCostPerHour + problem.Rates.LaborCostPerHour),
+        MayRunUnattended = saws[setting.Saw.SawId].Unattended is not null && !CautionRules.IsAttendedOnly(job.Grade),
     };
 
     /// <summary>The steps between which a saw may stand still: loading a bar or bundle, each pass of the blade with what belongs to it, putting what is left away.</summary>
-    private static List<StepRun> StepsOf(IReadOnlyList<BarWork> bars)
+    private List<StepRun> StepsOf(JobDraft job, string sawId)
     {
         var runs = new List<StepRun>();
-        foreach (var bundle in bars.SelectMany(bar => bar.Bundles))
+        foreach (var (bar, bundle) in job.OnSaw[sawId].SelectMany(bar => bar.Bundles.Select(bundle => (bar, bundle))))
         {
             for (var i = 0; i < bundle.Times; i++)
             {
-                Append(runs, bundle.Load.Total, 0);
+                Append(runs, bundle.Load.Total, 0, LoadKind(job, bar.Layout.Stock.Length, bundle.Bundle.Bars));
                 foreach (var pass in bundle.Passes)
-                    Append(runs, pass.Time.Total, pass.BladeShare);
-                Append(runs, bundle.RemainderHandling.Total, 0);
+                    Append(runs, pass.Time.Total, pass.BladeShare, StepKind.Cut);
+                Append(runs, bundle.RemainderHandling.Total, 0, StepKind.Handling);
             }
         }
         if (runs.Count == 0)
@@ -52,15 +60,21 @@ internal sealed class ScheduleStage(PlanProblem problem, IScheduler scheduler, C
         return runs;
     }
 
-    private static void Append(List<StepRun> runs, decimal seconds, long bladeShare)
+    private StepKind LoadKind(JobDraft job, Length length, int bars)
     {
-        var milliseconds = (long)decimal.Ceiling(seconds * 1000m);
-        if (milliseconds == 0)
+        var mass = new Mass(job.Grade.Density.Value.MassOf(job.Nest.Group.Section.Area, length).Kilograms * bars);
+        return problem.Cranes.Count > 0 && mass > LiftLimits.Default.Crane ? StepKind.CraneLoad : StepKind.Load;
+    }
+
+    private static void Append(List<StepRun> runs, decimal seconds, long bladeShare, StepKind kind)
+    {
+        var step = new StepRun((long)decimal.Ceiling(seconds * 1000m), 1, bladeShare, kind);
+        if (step.Milliseconds == 0)
             return;
-        if (runs.Count > 0 && runs[^1].Milliseconds == milliseconds && runs[^1].BladeShare == bladeShare)
+        if (runs.Count > 0 && runs[^1] with { Count = 1 } == step)
             runs[^1] = runs[^1] with { Count = runs[^1].Count + 1 };
         else
-            runs.Add(new(milliseconds, 1, bladeShare));
+            runs.Add(step);
     }
 
     private List<Delivery> DeliveriesOf(IReadOnlyList<JobDraft> jobs)

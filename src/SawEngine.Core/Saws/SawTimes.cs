@@ -33,6 +33,9 @@ public sealed record SawTimes
     /// <summary>Set-up for another section: vise, guides, stop, first-piece check.</summary>
     public required decimal SectionSetUpSeconds { get; init; }
 
+    /// <summary>Set-up of another angle between two jobs; that of <see cref="SwivelSeconds"/> where null.</summary>
+    public decimal? AngleSetUpSeconds { get; init; }
+
     /// <summary>Blade change with tension and tracking.</summary>
     public required decimal BladeChangeSeconds { get; init; }
 

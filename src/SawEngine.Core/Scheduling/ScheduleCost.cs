@@ -40,6 +40,24 @@ public static class ScheduleCost
     /// <param name="busySeconds">Seconds of set-up and work, or until the last job is done.</param>
     public static Int128 SawTime(long costMicrosPerSecond, long busySeconds) => (Int128)costMicrosPerSecond * busySeconds;
 
+    /// <summary>Extra price of a job's seconds of set-up and work that lie in a saw's overtime.</summary>
+    /// <param name="saw">Its saw.</param>
+    /// <param name="job">The job.</param>
+    public static Int128 Overtime(ScheduleSaw saw, ScheduledJob job)
+    {
+        Int128 sum = 0;
+        foreach (var (window, cost) in saw.Overtime)
+        {
+            var within = job with
+            {
+                SetUps = [.. job.SetUps.Select(part => part with { Start = Within(part.Start, window), Finish = Within(part.Finish, window) })],
+                Work = [.. job.Work.Select(span => span with { Start = Within(span.Start, window), Finish = Within(span.Finish, window) })],
+            };
+            sum += SawTime(cost, SetUpSeconds(within) + WorkSeconds(within));
+        }
+        return sum;
+    }
+
     /// <summary>Cost of a job's place against its earlier one, the hours rounded down once.</summary>
     /// <param name="previous">Costs of changes.</param>
     /// <param name="place">Its earlier place.</param>
@@ -85,21 +103,6 @@ public static class ScheduleCost
             var done = delivery.JobIds.Where(finishes.ContainsKey).Select(id => finishes[id]).DefaultIfEmpty(long.MinValue).Max();
             if (delivery.Due is { } due && done > due)
                 sum += Tardiness(delivery.CostMicrosPerHourLate, done - due);
-        }
-        return sum;
-    }
-
-    private static Int128 Overtime(ScheduleSaw saw, ScheduledJob job)
-    {
-        Int128 sum = 0;
-        foreach (var (window, cost) in saw.Overtime)
-        {
-            var within = job with
-            {
-                SetUps = [.. job.SetUps.Select(part => part with { Start = Within(part.Start, window), Finish = Within(part.Finish, window) })],
-                Work = [.. job.Work.Select(span => span with { Start = Within(span.Start, window), Finish = Within(span.Finish, window) })],
-            };
-            sum += SawTime(cost, SetUpSeconds(within) + WorkSeconds(within));
         }
         return sum;
     }

@@ -33,7 +33,7 @@ public sealed record ScheduleSaw
     /// <summary>The life of a new blade in billionths.</summary>
     public const long FullBladeLife = 1_000_000_000;
 
-    /// <summary>A saw as it stands at the start of the plan: section and grade group in it are unknown.</summary>
+    /// <summary>A saw as it stands at the start of the plan: of what it is set up for, the mounted blade alone is known.</summary>
     public static ScheduleSaw Of(Saw saw, IReadOnlyList<TimeWindow> windows)
     {
         var mounted = saw.Blades.FirstOrDefault(blade => string.Equals(blade.BladeId, saw.MountedBladeId, StringComparison.Ordinal));
@@ -43,7 +43,10 @@ public sealed record ScheduleSaw
             Windows = windows,
             InitialState = new(null, null, saw.MountedBladeId),
             SetUpTimes = new(
-                WholeSeconds(saw.Times.SectionSetUpSeconds), WholeSeconds(saw.Times.GradeGroupSetUpSeconds), WholeSeconds(saw.Times.BladeChangeSeconds)),
+                WholeSeconds(saw.Times.SectionSetUpSeconds),
+                WholeSeconds(saw.Times.GradeGroupSetUpSeconds),
+                WholeSeconds(saw.Times.BladeChangeSeconds),
+                WholeSeconds(saw.Times.AngleSetUpSeconds ?? saw.Times.SwivelSeconds)),
             RemainingBladeLife = (long)decimal.Floor((mounted?.RemainingLife ?? 1m) * FullBladeLife),
         };
     }

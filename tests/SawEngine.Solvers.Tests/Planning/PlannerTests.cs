@@ -223,7 +223,7 @@ public class PlannerTests
     public void Saws_without_a_shift_leave_jobs_unscheduled_with_reason()
     {
         var problem = Problem();
-        problem = problem with { Saws = problem.Saws.Select(saw => saw with { Windows = [] }).ToList() };
+        problem = problem with { Saws = problem.Saws.Select(saw => saw with { Schedule = saw.Schedule with { Windows = [] } }).ToList() };
         var plan = Plan(problem);
         Assert.Equal(PlanStatus.None, plan.Status);
         Assert.NotEmpty(plan.Unscheduled);
@@ -262,7 +262,7 @@ public class PlannerTests
         problem = problem with
         {
             Stock = [Bar("R50", "Round 50", "C45", 6000, 100, 148m)],
-            Saws = [problem.Saws[1], problem.Saws[1] with { Saw = problem.Saws[1].Saw with { SawId = "saw-3" } }],
+            Saws = [problem.Saws[1], new(problem.Saws[1].Saw with { SawId = "saw-3" }, problem.Saws[1].Schedule.Windows)],
         };
         var plan = Plan(problem);
         Assert.Equal(PlanStatus.Complete, plan.Status);

@@ -24,6 +24,7 @@ internal sealed record EstimateMapping(PlanProblem Problem, Materials Materials,
         var scale = new LengthScale(request.LengthUnit);
         var materials = new Materials(request.Sections, request.Grades, scale);
         var saws = request.Shop.ToSaws(scale);
+        var json = request.Shop.Saws.ToDictionary(saw => saw.SawId, StringComparer.Ordinal);
         var order = request.Order with { Due = null, Release = null, CostPerHourLate = 0 };
         var problem = new PlanProblem
         {
@@ -31,7 +32,7 @@ internal sealed record EstimateMapping(PlanProblem Problem, Materials Materials,
             Orders = new[] { order }.ToSalesOrders(scale, materials),
             Stock = [.. request.Stock.ToStockItems(scale, materials).Select(item => item with { LeadDays = 0 })],
             StockIsCosted = request.Stock.IsCosted(),
-            Saws = [.. saws.Select(saw => new PlanSaw(saw.Saw, AllTheTime))],
+            Saws = [.. saws.Select(saw => new PlanSaw(saw.Saw, ScheduleSaw.Of(saw.Saw, AllTheTime).WithSetUps(json[saw.Saw.SawId], materials.SectionName)))],
             Rates = request.Shop.Rates.ToRates(),
             Trim = request.Shop.Trim.ToTrim(scale),
             Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),

@@ -1,5 +1,6 @@
 using NodaTime;
 using NodaTime.TimeZones;
+using SawEngine.Api.Features.Shop;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -20,6 +21,9 @@ public sealed record PlanClock(DateTimeOffset Start, DateTimeZone Zone)
 
     /// <summary>The time so many seconds after the start, with the zone's offset.</summary>
     public DateTimeOffset At(long seconds) => InZone(Start.AddSeconds(seconds));
+
+    /// <summary>A local time of the zone; one that a change of the clock skips is the first instant after it, one that it repeats the first of the two.</summary>
+    public DateTimeOffset At(LocalDateTime local) => Zone.ResolveLocal(local, AttendedTime.Resolver).ToDateTimeOffset();
 
     /// <summary>The same instant with the zone's offset.</summary>
     public DateTimeOffset InZone(DateTimeOffset time) => Instant.FromDateTimeOffset(time).InZone(Zone).ToDateTimeOffset();

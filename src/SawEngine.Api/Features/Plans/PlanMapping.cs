@@ -23,14 +23,17 @@ public sealed record PlanMapping(
         var clock = PlanClock.Of(request.PlanStart, request.TimeZone);
         var materials = new Materials(request.Sections, request.Grades, scale);
         var saws = request.Shop.ToSaws(scale);
-        var attended = request.Shop.ToAttendedTimes(clock);
+        var shop = new ScheduledShop(request.Shop, saws, clock, materials.SectionName);
         var problem = new PlanProblem
         {
             PlanStart = request.PlanStart,
             Orders = request.Orders.ToSalesOrders(scale, materials),
             Stock = request.Stock.ToStockItems(scale, materials),
             StockIsCosted = request.Stock.IsCosted(),
-            Saws = [.. saws.Select(saw => new PlanSaw(saw.Saw, attended[saw.Saw.SawId]))],
+            Saws = [.. saws.Zip(shop.Saws, (saw, schedule) => new PlanSaw(saw.Saw, schedule))],
+            Operators = shop.Operators,
+            Cranes = shop.Cranes,
+            WalkingSeconds = request.Shop.WalkingSeconds,
             Rates = request.Shop.Rates.ToRates(),
             Trim = request.Shop.Trim.ToTrim(scale),
             Remnants = request.Shop.Remnants.ToRules(scale, request.Stock.IsCosted()),

@@ -28,6 +28,7 @@ public sealed class PlanRequestRules : AbstractValidator<PlanRequest>
         RuleForEach(request => request.Orders).SetValidator(new OrderRules());
         RuleForEach(request => request.Stock).SetValidator(new StockItemRules());
         RuleFor(request => request.Shop).SetValidator(new ShopRules());
+        RuleFor(request => request.Shop).Custom((shop, context) => context.CheckFirstDays(shop, context.InstanceToValidate.PlanStart));
     }
 
     protected override bool PreValidate(ValidationContext<PlanRequest> context, ValidationResult result)

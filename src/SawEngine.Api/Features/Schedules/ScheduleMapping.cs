@@ -20,13 +20,16 @@ internal sealed record ScheduleMapping(ScheduleProblem Problem, PlanClock Clock,
         var scale = new LengthScale(request.LengthUnit);
         var clock = PlanClock.Of(request.PlanStart, request.TimeZone);
         var saws = request.Shop.ToSaws(scale);
-        var attended = request.Shop.ToAttendedTimes(clock);
+        var shop = new ScheduledShop(request.Shop, saws, clock, section => section);
         var labor = request.Shop.Rates.ToRates().LaborCostPerHour;
         var costs = saws.ToDictionary(saw => saw.Saw.SawId, saw => JobOption.MicrosPerSecond(saw.Saw.MachineCostPerHour + labor), StringComparer.Ordinal);
         var jobs = request.Jobs.OrderBy(job => job.JobId, StringComparer.Ordinal).ToList();
         var problem = new ScheduleProblem
         {
-            Saws = [.. saws.Select(saw => ScheduleSaw.Of(saw.Saw, attended[saw.Saw.SawId]))],
+            Saws = shop.Saws,
+            Operators = shop.Operators,
+            Cranes = shop.Cranes,
+            WalkingSeconds = request.Shop.WalkingSeconds,
             Jobs = [.. jobs.Select(job => Job(job, clock, costs))],
             Deliveries = [.. jobs.Select(job => Promise(job, clock))],
         };

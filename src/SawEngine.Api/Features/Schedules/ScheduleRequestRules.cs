@@ -18,6 +18,7 @@ public sealed class ScheduleRequestRules : AbstractValidator<ScheduleRequest>
         RuleForEach(request => request.Jobs).ChildRules(static job => job.Unique(one => one.Options, option => option.SawId, nameof(JobOptionJson.SawId)));
         RuleFor(request => request.Jobs).Custom((jobs, context) => CheckJobs(context.InstanceToValidate, context));
         RuleFor(request => request.Shop).SetValidator(new ShopRules());
+        RuleFor(request => request.Shop).Custom((shop, context) => context.CheckFirstDays(shop, context.InstanceToValidate.PlanStart));
     }
 
     private static void CheckJobs(ScheduleRequest request, ValidationContext<ScheduleRequest> context)

@@ -39,7 +39,7 @@ public sealed record BladeJson
     [Range(0.001, 100000)]
     public decimal? LifeAreaM2 { get; init; }
 
-    /// <summary>Share of the life that is left on this blade, mounted or on the shelf. A schedule counts it for the mounted blade; one that is mounted later is new.</summary>
+    /// <summary>Share of the life that is left on this blade where it is mounted at planStart. Used ones that lie ready stand in the saw's `shelf`; any other is new.</summary>
     [Range(0, 1)]
     public decimal RemainingLife { get; init; } = 1m;
 }

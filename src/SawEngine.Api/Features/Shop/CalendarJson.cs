@@ -11,11 +11,27 @@ public sealed record CalendarJson
     [MinLength(1), MaxLength(Limits.IdLength)]
     public required string CalendarId { get; init; }
 
-    /// <summary>Shifts; where two overlap the saw is attended in both. It is never attended where there is none.</summary>
+    /// <summary>Shifts of the week; where two overlap the saw is attended in both. It is never attended where there is no shift at all.</summary>
     [MaxLength(PlanLimits.Shifts)]
     public required IReadOnlyList<ShiftJson> Shifts { get; init; }
 
-    /// <summary>Days on which no shift is worked.</summary>
+    /// <summary>Shifts by recurrence rules, beside those of the week.</summary>
+    [MaxLength(PlanLimits.Recurrences)]
+    public IReadOnlyList<RecurringShiftJson> RecurringShifts { get; init; } = [];
+
+    /// <summary>Times of the week in which the saw can be attended at an extra price. A schedule uses them where that pays. What lies in a shift is no overtime; where two overlap, the cheaper counts.</summary>
+    [MaxLength(PlanLimits.Shifts)]
+    public IReadOnlyList<OvertimeJson> Overtime { get; init; } = [];
+
+    /// <summary>Days on which no shift and no overtime begins.</summary>
     [MaxLength(PlanLimits.Holidays)]
     public IReadOnlyList<DateOnly> Holidays { get; init; } = [];
+
+    /// <summary>Days by recurrence rules on which no shift and no overtime begins.</summary>
+    [MaxLength(PlanLimits.Recurrences)]
+    public IReadOnlyList<RecurringHolidayJson> RecurringHolidays { get; init; } = [];
+
+    /// <summary>Spans of days on which no shift and no overtime begins.</summary>
+    [MaxLength(PlanLimits.Closures)]
+    public IReadOnlyList<ClosureJson> Closures { get; init; } = [];
 }

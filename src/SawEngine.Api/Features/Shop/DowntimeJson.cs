@@ -3,7 +3,7 @@ using SawEngine.Api.Wire;
 
 namespace SawEngine.Api.Features.Shop;
 
-/// <summary>A time in which a saw cannot run.</summary>
+/// <summary>A time in which a saw cannot run, attended or not.</summary>
 public sealed record DowntimeJson
 {
     /// <summary>Start.</summary>

@@ -87,6 +87,22 @@ public sealed record SawJson
     [MinLength(1), MaxLength(Limits.IdLength)]
     public string? MountedBladeId { get; init; }
 
+    /// <summary>Used blades that lie ready for it, each one of its blades. A schedule mounts one of them, or a new one.</summary>
+    [MaxLength(PlanLimits.ShelfBlades)]
+    public IReadOnlyList<ShelfBladeJson> Shelf { get; init; } = [];
+
+    /// <summary>Section that it is set up for at planStart; unknown where absent.</summary>
+    [MinLength(1), MaxLength(Limits.TextLength)]
+    public string? InitialSection { get; init; }
+
+    /// <summary>Group of the grade that it cut last before planStart; unknown where absent.</summary>
+    [MinLength(1), MaxLength(Limits.TextLength)]
+    public string? InitialGradeGroup { get; init; }
+
+    /// <summary>Angle that it stands at at planStart in degrees, at most 3 decimals; unknown where absent.</summary>
+    [AngleRange(-90, 90)]
+    public decimal? InitialAngleDegrees { get; init; }
+
     /// <summary>When it is attended.</summary>
     [MinLength(1), MaxLength(Limits.IdLength)]
     public required string CalendarId { get; init; }
@@ -94,6 +110,13 @@ public sealed record SawJson
     /// <summary>When it cannot run.</summary>
     [MaxLength(PlanLimits.Downtimes)]
     public IReadOnlyList<DowntimeJson> Downtimes { get; init; } = [];
+
+    /// <summary>When it cannot run, by recurrence rules.</summary>
+    [MaxLength(PlanLimits.Recurrences)]
+    public IReadOnlyList<MaintenanceJson> Maintenance { get; init; } = [];
+
+    /// <summary>When and how far it may run by itself; never where absent.</summary>
+    public UnattendedJson? Unattended { get; init; }
 
     /// <summary>Machine cost of an hour, without labor, in the request's currency.</summary>
     [CostRange(100_000)]
@@ -111,4 +134,12 @@ public sealed record SawJson
 
     /// <summary>Times of its motions, of handling and of set-ups.</summary>
     public SawTimesJson Times { get; init; } = new();
+
+    /// <summary>Changes between two jobs that take another time than the usual one, by what was before and after.</summary>
+    [MaxLength(PlanLimits.SetUpChanges)]
+    public IReadOnlyList<SetUpChangeJson> SetUpChanges { get; init; } = [];
+
+    /// <summary>Parts of a set-up that are done beside the others, from the moment when the saw is free; the others follow one another.</summary>
+    [MaxLength(4)]
+    public IReadOnlyList<SetUpKind> SetUpBeside { get; init; } = [];
 }

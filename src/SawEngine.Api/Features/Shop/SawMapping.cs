@@ -88,6 +88,7 @@ public sealed record SawMapping(Saw Saw, IReadOnlyList<DefaultValue> Defaults)
         UnloadSecondsPerPiece = or(stated.UnloadSecondsPerPiece, usual.UnloadSecondsPerPiece, "times.unloadSecondsPerPiece"),
         RemainderSecondsPerBar = or(stated.RemainderSecondsPerBar, usual.RemainderSecondsPerBar, "times.remainderSecondsPerBar"),
         SectionSetUpSeconds = or(stated.SectionSetUpSeconds, usual.SectionSetUpSeconds, "times.sectionSetUpSeconds"),
+        AngleSetUpSeconds = stated.AngleSetUpSeconds,
         BladeChangeSeconds = or(stated.BladeChangeSeconds, usual.BladeChangeSeconds, "times.bladeChangeSeconds"),
         GradeGroupSetUpSeconds = or(stated.GradeGroupSetUpSeconds, usual.GradeGroupSetUpSeconds, "times.gradeGroupSetUpSeconds"),
     };

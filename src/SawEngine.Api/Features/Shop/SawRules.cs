@@ -1,4 +1,5 @@
 using FluentValidation;
+using SawEngine.Api.Features.Shop.Recurrences;
 using SawEngine.Api.Wire;
 using SawEngine.Api.Wire.Rules;
 
@@ -28,6 +29,19 @@ public sealed class SawRules : AbstractValidator<SawJson>
         RuleFor(saw => saw.MountedBladeId)
             .Must((saw, mounted) => mounted is null || (saw.BladeIds ?? []).Contains(mounted, StringComparer.Ordinal))
             .WithFault(FaultCode.MountedBladeNotListed, "The mounted blade must be one of the saw's `bladeIds`.");
+        RuleFor(saw => saw.Shelf).Custom((shelf, context) =>
+        {
+            for (var i = 0; i < shelf.Count; i++)
+            {
+                if (!(context.InstanceToValidate.BladeIds ?? []).Contains(shelf[i].BladeId, StringComparer.Ordinal))
+                    context.Fault($"[{i}].{nameof(ShelfBladeJson.BladeId)}", FaultCode.UnknownBlade, $"{Quoted.Text(shelf[i].BladeId)} is none of the saw's `bladeIds`.");
+            }
+        });
+        RuleFor(saw => saw.SetUpChanges).SetValidator(new SetUpChangeRules());
+        RuleFor(saw => saw.SetUpBeside)
+            .Must(kinds => kinds.Distinct().Count() == kinds.Count)
+            .WithFault(FaultCode.RepeatedKind, "Name each part of a set-up once.");
+        RuleForEach(saw => saw.Maintenance).SetValidator(new RecurrenceRules());
         RuleFor(saw => saw.Downtimes).Custom((downtimes, context) =>
         {
             for (var i = 0; i < downtimes.Count; i++)

@@ -44,6 +44,10 @@ public sealed record SawTimesJson
     [Range(0, 86400)]
     public decimal? SectionSetUpSeconds { get; init; }
 
+    /// <summary>Set-up for another angle between two jobs of a schedule, in seconds; swivelSeconds where absent. In a plan angles change from cut to cut.</summary>
+    [Range(0, 86400)]
+    public decimal? AngleSetUpSeconds { get; init; }
+
     /// <summary>Blade change with tension and tracking, in seconds.</summary>
     [Range(0, 86400)]
     public decimal? BladeChangeSeconds { get; init; }

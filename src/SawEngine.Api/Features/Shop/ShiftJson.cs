@@ -4,7 +4,7 @@ using SawEngine.Api.Wire;
 namespace SawEngine.Api.Features.Shop;
 
 /// <summary>A shift on some days of the week. It begins and ends on the same day: one over midnight is given as two.</summary>
-public sealed record ShiftJson
+public record ShiftJson
 {
     /// <summary>Days on which it is worked, each once.</summary>
     [MinLength(1), MaxLength(7)]

@@ -18,6 +18,18 @@ public sealed record ShopJson
     [MinLength(1), MaxLength(PlanLimits.Calendars)]
     public required IReadOnlyList<CalendarJson> Calendars { get; init; }
 
+    /// <summary>Who attends the saws; a saw that none of them attends is attended whenever its calendar says so.</summary>
+    [MaxLength(PlanLimits.Operators)]
+    public IReadOnlyList<OperatorJson> Operators { get; init; } = [];
+
+    /// <summary>What loads bars and bundles that are too heavy for hands; where there is none, they are loaded like others.</summary>
+    [MaxLength(PlanLimits.Cranes)]
+    public IReadOnlyList<CraneJson> Cranes { get; init; } = [];
+
+    /// <summary>Seconds that an operator walks from one saw to another between two things that need hands.</summary>
+    [Range(0, 86400)]
+    public int WalkingSeconds { get; init; }
+
     /// <summary>Rates.</summary>
     public RatesJson Rates { get; init; } = new();
 

@@ -1,10 +1,8 @@
-using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Planning;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Saws;
-using SawEngine.Core.Scheduling;
 using SawEngine.Core.Stock;
 
 namespace SawEngine.Api.Features.Shop;
@@ -17,13 +15,6 @@ public static class ShopMapping
     {
         var blades = shop.Blades.ToDictionary(blade => blade.BladeId, blade => ToBlade(blade, scale), StringComparer.Ordinal);
         return [.. shop.Saws.OrderBy(saw => saw.SawId, StringComparer.Ordinal).Select(saw => SawMapping.Of(saw, blades, scale))];
-    }
-
-    /// <summary>When each saw is attended, by saw id.</summary>
-    public static IReadOnlyDictionary<string, IReadOnlyList<TimeWindow>> ToAttendedTimes(this ShopJson shop, PlanClock clock)
-    {
-        var calendars = shop.Calendars.ToDictionary(calendar => calendar.CalendarId, calendar => AttendedTime.Of(calendar, clock), StringComparer.Ordinal);
-        return shop.Saws.ToDictionary(saw => saw.SawId, saw => AttendedTime.Without(calendars[saw.CalendarId], saw.Downtimes, clock), StringComparer.Ordinal);
     }
 
     /// <summary>The capacity of a saw.</summary>

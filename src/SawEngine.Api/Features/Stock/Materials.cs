@@ -46,6 +46,9 @@ public sealed class Materials
             : listed;
     }
 
+    /// <summary>What a section is called; the name itself where it is unknown.</summary>
+    public string SectionName(string name) => Section(name)?.Designation ?? name;
+
     /// <summary>The grade of a name; null where it is unknown.</summary>
     public Grade? Grade(string name) => GradeMatch(name)?.Grade;
 

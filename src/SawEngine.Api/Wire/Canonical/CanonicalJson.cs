@@ -6,8 +6,8 @@ namespace SawEngine.Api.Wire.Canonical;
 
 /// <summary>
 /// The JSON Canonicalization Scheme (RFC 8785): no white space, members by their names' UTF-16 code units, numbers as ECMAScript writes doubles.
-/// On demand lists that stand for sets are brought in order too: texts by themselves, objects by their id where the first member is one, else (shifts, breaks)
-/// by their canonical form. Numbers, and objects that begin with a number (points of an outline), are sequences and stay as they are.
+/// On demand lists that stand for sets are brought in order too: texts by themselves, objects by their id where the first member is one, else (shifts, breaks), and
+/// among those of one id (used blades), by their canonical form. Numbers, and objects that begin with a number (points of an outline), are sequences and stay as they are.
 /// </summary>
 public static class CanonicalJson
 {
@@ -70,8 +70,10 @@ public static class CanonicalJson
     private static IEnumerable<JsonElement> Sorted(JsonElement list)
     {
         var items = list.EnumerateArray().Select(item => (Item: item, Key: KeyOf(item))).ToList();
-        var sorted = items.TrueForAll(item => item.Key is not null) ? items.OrderBy(item => item.Key, StringComparer.Ordinal) : items.AsEnumerable();
-        return sorted.Select(item => item.Item);
+        return items.TrueForAll(item => item.Key is not null)
+            ? items.GroupBy(item => item.Key!, item => item.Item, StringComparer.Ordinal).OrderBy(same => same.Key, StringComparer.Ordinal)
+                .SelectMany(same => same.Skip(1).Any() ? same.OrderBy(item => Of(item, sortLists: true), StringComparer.Ordinal) : same.AsEnumerable())
+            : list.EnumerateArray();
     }
 
     private static string? KeyOf(JsonElement item) => item.ValueKind switch

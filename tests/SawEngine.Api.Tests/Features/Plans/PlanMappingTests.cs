@@ -34,7 +34,7 @@ public sealed class PlanMappingTests
         Assert.Equal(p.Orders.SelectMany(order => order.Lines), q.Orders.SelectMany(order => order.Lines));
         Assert.Equal(p.Stock, q.Stock);
         Assert.Equal(p.Saws.SelectMany(saw => saw.Saw.Blades), q.Saws.SelectMany(saw => saw.Saw.Blades));
-        Assert.Equal(p.Saws.SelectMany(saw => saw.Windows), q.Saws.SelectMany(saw => saw.Windows));
+        Assert.Equal(p.Saws.SelectMany(saw => saw.Schedule.Windows), q.Saws.SelectMany(saw => saw.Schedule.Windows));
     }
 
     [Fact]
@@ -157,9 +157,9 @@ public sealed class PlanMappingTests
     {
         var saws = Map(PlanExample.Copy()).Problem.Saws;
         // Tuesday 06:00 is 86,400 s after the start; down from 10:00 to 12:00, break from 12:00 to 12:30.
-        Assert.Contains(saws[0].Windows, window => window.Start == 86_400 + 13_500 && window.End == 86_400 + 21_600);
-        Assert.Contains(saws[1].Windows, window => window.Start == 86_400 + 13_500 && window.End == 86_400 + 14_400);
-        Assert.DoesNotContain(saws[1].Windows, window => window.Start < 86_400 + 23_400 && window.End > 86_400 + 14_400);
+        Assert.Contains(saws[0].Schedule.Windows, window => window.Start == 86_400 + 13_500 && window.End == 86_400 + 21_600);
+        Assert.Contains(saws[1].Schedule.Windows, window => window.Start == 86_400 + 13_500 && window.End == 86_400 + 14_400);
+        Assert.DoesNotContain(saws[1].Schedule.Windows, window => window.Start < 86_400 + 23_400 && window.End > 86_400 + 14_400);
     }
 
     [Fact]

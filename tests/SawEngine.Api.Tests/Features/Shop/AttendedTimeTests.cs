@@ -2,7 +2,7 @@ using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Features.Shop;
 using SawEngine.Core.Scheduling;
 
-namespace SawEngine.Api.Tests.Features.Plans;
+namespace SawEngine.Api.Tests.Features.Shop;
 
 /// <summary>
 /// Seconds worked out by hand. Changes of the clock in Europe/Vienna: 2026-10-25 03:00 +02:00 back to 02:00 +01:00, 2027-03-28 02:00 +01:00 on to 03:00 +02:00
@@ -83,8 +83,8 @@ public sealed class AttendedTimeTests
     [Fact]
     public void Holidays_are_not_worked()
     {
-        var windows = AttendedTime.Of(
-            new() { CalendarId = "c", Shifts = [Shift(WorkingDays, "06:00", "14:00")], Holidays = [new(2026, 12, 1)] }, Clock("2026-11-30T06:00:00+01:00"));
+        var windows = new AttendedTime(
+            new() { CalendarId = "c", Shifts = [Shift(WorkingDays, "06:00", "14:00")], Holidays = [new(2026, 12, 1)] }, Clock("2026-11-30T06:00:00+01:00")).Shifts;
         Assert.Equal([new(0, 8 * Hour), new(2 * Day, 2 * Day + 8 * Hour)], windows.Take(2));
     }
 
@@ -93,10 +93,15 @@ public sealed class AttendedTimeTests
     {
         var clock = Clock("2026-11-30T06:00:00+01:00");
         IReadOnlyList<TimeWindow> windows = [new(0, 1000), new(2000, 3000), new(4000, 5000)];
-        var left = AttendedTime.Without(
-            windows,
-            [Down(4500, 9000), Down(100.5, 200.5), Down(900, 2100), Down(150, 300), Down(-500, 10), Down(3200, 3300)],
-            clock);
+        var saw = new SawJson
+        {
+            SawId = "s",
+            Capacity = new() { Round = 100, Width = 100, Height = 100 },
+            Tail = 0,
+            CalendarId = "c",
+            Downtimes = [Down(4500, 9000), Down(100.5, 200.5), Down(900, 2100), Down(150, 300), Down(-500, 10), Down(3200, 3300)],
+        };
+        var left = TimeSpans.Without(windows, AttendedTime.Down(saw, clock));
         Assert.Equal([new(10, 100), new(300, 900), new(2100, 3000), new(4000, 4500)], left);
 
         DowntimeJson Down(double from, double to) => new() { Start = clock.Start.AddSeconds(from), End = clock.Start.AddSeconds(to) };
@@ -114,7 +119,7 @@ public sealed class AttendedTimeTests
     {
         var calendar = new CalendarJson { CalendarId = "c", Shifts = [Shift([Weekday.Sunday], "00:00", "06:00")] };
         var clock = PlanClock.Of(DateTimeOffset.Parse("2026-10-24T00:00:00+02:00", System.Globalization.CultureInfo.InvariantCulture), null);
-        Assert.Equal(new TimeWindow(Day, Day + 6 * Hour), AttendedTime.Of(calendar, clock)[0]);
+        Assert.Equal(new TimeWindow(Day, Day + 6 * Hour), new AttendedTime(calendar, clock).Shifts[0]);
         Assert.Equal(TimeSpan.FromHours(2), clock.At(40 * Day).Offset);
     }
 
@@ -128,7 +133,7 @@ public sealed class AttendedTimeTests
     private static TimeWindow First(string start, params ShiftJson[] shifts) => Windows(start, shifts)[0];
 
     private static IReadOnlyList<TimeWindow> Windows(string start, params ShiftJson[] shifts) =>
-        AttendedTime.Of(new() { CalendarId = "c", Shifts = shifts }, Clock(start));
+        new AttendedTime(new() { CalendarId = "c", Shifts = shifts }, Clock(start)).Shifts;
 
     private static PlanClock Clock(string start) =>
         PlanClock.Of(DateTimeOffset.Parse(start, System.Globalization.CultureInfo.InvariantCulture), "Europe/Vienna");
