@@ -12,6 +12,7 @@ using SawEngine.Api.Http.Security;
 using SawEngine.Api.Operations;
 using SawEngine.Core.Nesting;
 using SawEngine.Solvers.Scheduling;
+using SawEngine.Solvers.Scheduling.Explaining;
 
 namespace SawEngine.Api;
 
@@ -23,7 +24,7 @@ public static partial class SawEngineApi
     /// <summary>All operations, in the order in which they are documented. An operation is added here and nowhere else.</summary>
     public static IReadOnlyList<Operation> Operations(INester nester) =>
     [
-        new PlanOperation(nester, new DispatchScheduler()),
+        new PlanOperation(nester, new DispatchScheduler(), new ScheduleExplainer()),
         new EstimateOperation(nester, new DispatchScheduler()),
         new NestOperation(nester),
         new NestEvaluationOperation(nester),

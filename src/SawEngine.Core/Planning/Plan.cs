@@ -2,6 +2,7 @@ using SawEngine.Core.Cautions;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Quantities;
 using SawEngine.Core.Scheduling;
+using SawEngine.Core.Scheduling.Explanations;
 
 namespace SawEngine.Core.Planning;
 
@@ -25,6 +26,9 @@ public sealed record Plan
 
     /// <summary>Cost of the schedule and its bound; see <see cref="Scheduling.Schedule"/>.</summary>
     public required Schedule Schedule { get; init; }
+
+    /// <summary>Why jobs are where they are, and why orders are late.</summary>
+    public ScheduleExplanation Explanation { get; init; } = ScheduleExplanation.None;
 
     /// <summary>Pieces on no bar, by line; one row a line.</summary>
     public required IReadOnlyList<UnplacedPieces> Unplaced { get; init; }

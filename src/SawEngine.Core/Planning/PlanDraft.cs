@@ -5,8 +5,9 @@ namespace SawEngine.Core.Planning;
 /// <summary>A plan with what it was made from.</summary>
 /// <param name="Variants">Groups, by index, that are nested otherwise than for the least material.</param>
 /// <param name="Nests">The nests of each group.</param>
+/// <param name="Jobs">What its schedule was made from.</param>
 /// <param name="Plan">The plan.</param>
-internal sealed record PlanDraft(IReadOnlyDictionary<int, NestVariant> Variants, IReadOnlyList<IReadOnlyList<GroupNest>> Nests, Plan Plan)
+internal sealed record PlanDraft(IReadOnlyDictionary<int, NestVariant> Variants, IReadOnlyList<IReadOnlyList<GroupNest>> Nests, ScheduleProblem Jobs, Plan Plan)
 {
     /// <summary>Pieces that are planned.</summary>
     public int Planned { get; } = Plan.Orders.Sum(order => order.Lines.Sum(line => line.Planned));

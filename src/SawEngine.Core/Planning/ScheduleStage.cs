@@ -11,7 +11,7 @@ internal sealed class ScheduleStage(PlanProblem problem, IScheduler scheduler, C
 
     private readonly Dictionary<string, ScheduleSaw> saws = problem.Saws.ToDictionary(saw => saw.Saw.SawId, saw => saw.Schedule, StringComparer.Ordinal);
 
-    public Schedule Run(IReadOnlyList<JobDraft> jobs)
+    public (ScheduleProblem Problem, Schedule Schedule) Run(IReadOnlyList<JobDraft> jobs)
     {
         var scheduleProblem = new ScheduleProblem
         {
@@ -22,7 +22,7 @@ internal sealed class ScheduleStage(PlanProblem problem, IScheduler scheduler, C
             Cranes = problem.Cranes,
             WalkingSeconds = problem.WalkingSeconds,
         };
-        return new VerifiedScheduler(scheduler).Solve(scheduleProblem, problem.Effort, cancellation);
+        return (scheduleProblem, new VerifiedScheduler(scheduler).Solve(scheduleProblem, problem.Effort, cancellation));
     }
 
     private ScheduleJob JobOf(JobDraft job) => new()

@@ -44,6 +44,12 @@ public sealed record CuttingJobJson
     /// <summary>Spans of work without a pause, by start; between them lie breaks, shifts' ends and blade changes.</summary>
     public required IReadOnlyList<WorkSpanJson> Work { get; init; }
 
+    /// <summary>Why it does not start earlier on its saw.</summary>
+    public required JobWaitJson WaitsFor { get; init; }
+
+    /// <summary>Why it is on its saw.</summary>
+    public required SawChoiceJson SawChoice { get; init; }
+
     /// <summary>Cutting data.</summary>
     public required CuttingJson Cutting { get; init; }
 

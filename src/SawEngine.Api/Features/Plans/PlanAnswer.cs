@@ -8,6 +8,7 @@ using SawEngine.Core.CuttingData;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Orders;
 using SawEngine.Core.Planning;
+using SawEngine.Core.Scheduling.Explanations;
 
 namespace SawEngine.Api.Features.Plans;
 
@@ -16,6 +17,8 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
 {
     private readonly Dictionary<string, OrderJson> _orders = request.Orders.ToDictionary(order => order.OrderId, StringComparer.Ordinal);
     private readonly Dictionary<PieceRef, OrderLine> _lines = mapping.Problem.Orders.SelectMany(order => order.Lines).ToDictionary(line => line.Ref);
+    private readonly Dictionary<string, JobExplanation> _explained = plan.Explanation.Jobs.ToDictionary(job => job.JobId, StringComparer.Ordinal);
+    private readonly Dictionary<string, LateDelivery> _late = plan.Explanation.Late.ToDictionary(late => late.DeliveryId, StringComparer.Ordinal);
     private readonly bool _inches = request.LengthUnit == LengthUnit.In;
 
     public PlanResponse Write(OperationContext context)
@@ -68,6 +71,7 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
             Due = order.Order.Due is { } due ? mapping.Clock.InZone(due) : null,
             Finish = At(order.Finish),
             LateHours = order.Order.Due is null ? null : Rounded(order.SecondsLate / 3600m, 4),
+            Lateness = _late.GetValueOrDefault(asked.OrderId) is { } late ? LatenessJson.Of(late) : null,
             Cost = order.Cost.Amount,
             Lines = [.. order.Lines.Select(line => Line(line, lines[line.Line.Ref.LineId]))],
             Attributes = asked.Attributes,
@@ -100,6 +104,8 @@ internal sealed class PlanAnswer(PlanRequest request, PlanMapping mapping, Plan 
         Start = mapping.Clock.At(job.Scheduled.Start),
         Finish = mapping.Clock.At(job.Scheduled.Finish),
         Work = job.Scheduled.ToWork(mapping.Clock),
+        WaitsFor = JobWaitJson.Of(_explained[job.Scheduled.JobId].WaitsFor),
+        SawChoice = SawChoiceJson.Of(_explained[job.Scheduled.JobId]),
         Cutting = Cutting(job.Square, job.Mitered),
         Seconds = JobSecondsJson.Of(job.SetUpSeconds, job.Time),
         CautionIds = job.CautionIds,

@@ -4,13 +4,14 @@ using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Planning;
 using SawEngine.Core.Scheduling;
+using SawEngine.Core.Scheduling.Explanations;
 
 namespace SawEngine.Api.Features.Plans;
 
 /// <summary><c>POST /v1/plans</c> and <c>plan FILE</c>.</summary>
-public sealed class PlanOperation(INester nester, IScheduler scheduler) : Operation<PlanRequest, PlanResponse>
+public sealed class PlanOperation(INester nester, IScheduler scheduler, IScheduleExplainer explainer) : Operation<PlanRequest, PlanResponse>
 {
-    private readonly Planner _planner = new(nester, scheduler);
+    private readonly Planner _planner = new(nester, scheduler, explainer);
 
     public override string Verb => "plan";
 

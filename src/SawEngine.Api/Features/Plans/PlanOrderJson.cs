@@ -19,6 +19,9 @@ public sealed record PlanOrderJson
     [Range(0, int.MaxValue)]
     public decimal? LateHours { get; init; }
 
+    /// <summary>Why it is late, and what would cure it; absent where it is in time.</summary>
+    public LatenessJson? Lateness { get; init; }
+
     /// <summary>Sum of the lines; absent where none is planned.</summary>
     [Range(-Limits.Amount, Limits.Amount)]
     public decimal? Cost { get; init; }
