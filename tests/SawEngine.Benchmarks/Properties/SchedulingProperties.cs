@@ -46,7 +46,7 @@ internal static class SchedulingProperties
             {
                 if (kinds.Values.Sum() < show)
                     Report.Say($"!!! WRONG: seed {seed}: {fault}");
-                var kind = fault.Split(": ")[^(fault.Contains(": ", StringComparison.Ordinal) ? 2 : 1)];
+                var kind = fault.Split(':')[0];
                 kinds[kind] = kinds.GetValueOrDefault(kind) + 1;
             }
         }

@@ -39,6 +39,7 @@ internal static class RandomShop
         (ShopFeatures.After, WithAfter),
         (ShopFeatures.Previous, WithPrevious),
         (ShopFeatures.Makespan, (problem, random) => problem with { MakespanCostMicrosPerSecond = random.Next(1, 2000) }),
+        (ShopFeatures.SetUpCost, (problem, random) => EachJob(problem, job => job with { Options = [.. job.Options.Select(option => option with { SetUpCostMicrosPerSecond = random.Next(0, 2000) })] })),
     ];
 
     private static ScheduleProblem Base(Random random)
@@ -81,14 +82,13 @@ internal static class RandomShop
     {
         JobId = id,
         Release = random.Next(2) * random.Next(500),
-        Options = [.. saws.Where(_ => random.Next(3) > 0).Select(saw => new JobOption
+        Options = [.. saws.Where(_ => random.Next(4) > 0).Select(saw => new JobOption
         {
             SawId = saw.SawId,
             SetUp = SetUp(random),
             Steps = Steps(random),
             MayPause = random.Next(4) > 0,
             CostMicrosPerSecond = random.Next(0, 2000),
-            SetUpCostMicrosPerSecond = random.Next(0, 2000),
         })],
     };
 

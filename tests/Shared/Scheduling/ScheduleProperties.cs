@@ -6,7 +6,7 @@ using SawEngine.Solvers.Scheduling;
 
 namespace SawEngine.Tests.Scheduling;
 
-/// <summary>What holds of every schedule of every problem: each property says what is wrong, and nothing where it holds.</summary>
+/// <summary>What holds of every schedule of every problem: each property says what is wrong, a word for its kind first, and nothing where it holds.</summary>
 internal static class ScheduleProperties
 {
     /// <summary>All faults of the schedules of a random problem, and how often a property had something to compare.</summary>
@@ -19,7 +19,7 @@ internal static class ScheduleProperties
         }
         catch (Exception exception)
         {
-            return [$"throws {exception.GetType().Name}: {exception.Message}"];
+            return [$"exception: {exception.GetType().Name}, {exception.Message}"];
         }
     }
 
@@ -30,7 +30,8 @@ internal static class ScheduleProperties
         Count(compared, effort.ToString());
         Count(compared, "jobs scheduled", schedule.Jobs.Select(job => job.JobId).Distinct().Count());
         Count(compared, "jobs left out", schedule.Unscheduled.Count);
-        CountUses(problem, schedule, compared);
+        foreach (var use in ScheduleUses.Of(problem, schedule))
+            Count(compared, use);
         return
         [
             .. Clean(problem, schedule),
@@ -39,6 +40,7 @@ internal static class ScheduleProperties
             .. Repeated(problem, schedule, effort),
             .. Turned(problem, schedule, effort),
             .. OfOtherEffort(problem, schedule, effort, compared),
+            .. BesidePlain(seed, problem, schedule, compared),
             .. Canceled(seed, problem, compared),
         ];
     }
@@ -56,11 +58,11 @@ internal static class ScheduleProperties
     {
         var terms = ScheduleCost.Terms(problem, schedule.Jobs);
         if (ScheduleCost.Held(terms.Total) != schedule.CostMicros)
-            yield return $"costs {schedule.CostMicros}, and its terms add up to {terms.Total}";
+            yield return $"terms_differ: costs {schedule.CostMicros}, and its terms add up to {terms.Total}";
         if (new[] { terms.Tardiness, terms.Work, terms.SetUps, terms.Overtime, terms.Makespan, terms.Stability }.Any(Int128.IsNegative))
-            yield return $"has a negative term: {terms}";
+            yield return $"term_negative: {terms}";
         if (schedule.BoundMicros < 0)
-            yield return $"has the negative bound {schedule.BoundMicros}";
+            yield return $"bound_negative: has the bound {schedule.BoundMicros}";
     }
 
     /// <summary>An answer says which blade is mounted; only a caller may leave that to be seen.</summary>
@@ -73,7 +75,7 @@ internal static class ScheduleProperties
     private static IEnumerable<string> Repeated(ScheduleProblem problem, Schedule schedule, Effort effort)
     {
         if (Text(Solve(problem, effort, CancellationToken.None)) != Text(schedule))
-            yield return "a second search gives another schedule";
+            yield return "not_repeated: a second search gives another schedule";
     }
 
     private static IEnumerable<string> Turned(ScheduleProblem problem, Schedule schedule, Effort effort)
@@ -88,7 +90,7 @@ internal static class ScheduleProperties
             Previous = problem.Previous is { } previous ? previous with { Places = [.. previous.Places.Reverse()] } : null,
         };
         if (Text(Solve(turned, effort, CancellationToken.None)) != Text(schedule))
-            yield return "another order of the lists gives another schedule";
+            yield return "order_matters: another order of the lists gives another schedule";
     }
 
     private static IEnumerable<string> OfOtherEffort(ScheduleProblem problem, Schedule schedule, Effort effort, Dictionary<string, int> compared)
@@ -97,14 +99,26 @@ internal static class ScheduleProperties
             yield break;
         var quick = Solve(problem, Effort.Quick, CancellationToken.None);
         if (schedule.Unscheduled.Count > quick.Unscheduled.Count)
-            yield return $"more effort leaves out {schedule.Unscheduled.Count} jobs, less {quick.Unscheduled.Count}";
+            yield return $"effort_leaves_out_more: more effort leaves out {schedule.Unscheduled.Count} jobs, less {quick.Unscheduled.Count}";
         if (!schedule.Unscheduled.Select(job => job.JobId).SequenceEqual(quick.Unscheduled.Select(job => job.JobId)))
             yield break;
         Count(compared, "other effort");
         if (schedule.CostMicros > quick.CostMicros)
-            yield return $"more effort costs {schedule.CostMicros}, less {quick.CostMicros}";
+            yield return $"effort_costs_more: more effort costs {schedule.CostMicros}, less {quick.CostMicros}";
         if (schedule.BoundMicros > quick.CostMicros || quick.BoundMicros > schedule.CostMicros)
-            yield return $"bounds of two efforts are above the costs: {schedule.BoundMicros} to {schedule.CostMicros}, {quick.BoundMicros} to {quick.CostMicros}";
+            yield return $"bound_wrong: bounds of two efforts are above the costs: {schedule.BoundMicros} to {schedule.CostMicros}, {quick.BoundMicros} to {quick.CostMicros}";
+    }
+
+    /// <summary>No bound is above what another way to schedule the same jobs costs; how the two compare is counted.</summary>
+    private static IEnumerable<string> BesidePlain(int seed, ScheduleProblem problem, Schedule schedule, Dictionary<string, int> compared)
+    {
+        var plain = PlainShop.Schedule(problem, new(seed));
+        Count(compared, "leaves out more than by hand", schedule.Unscheduled.Count > plain.Unscheduled.Count ? 1 : 0);
+        if (!schedule.Unscheduled.Select(job => job.JobId).SequenceEqual(plain.Unscheduled.Select(job => job.JobId)))
+            yield break;
+        Count(compared, schedule.CostMicros > plain.CostMicros ? "dearer than by hand" : "no dearer than by hand");
+        if (schedule.BoundMicros > plain.CostMicros)
+            yield return $"bound_wrong: bound {schedule.BoundMicros} above a schedule that costs {plain.CostMicros}";
     }
 
     /// <summary>Canceled at once, or after some milliseconds: whatever was found by then is clean.</summary>
@@ -121,28 +135,7 @@ internal static class ScheduleProperties
         var schedule = Solve(problem, Effort.Thorough, source.Token);
         Count(compared, "canceled");
         foreach (var fault in Clean(problem, schedule))
-            yield return $"canceled after {milliseconds} ms: {fault}";
-    }
-
-    /// <summary>How often a schedule has what a feature is there for.</summary>
-    private static void CountUses(ScheduleProblem problem, Schedule schedule, Dictionary<string, int> compared)
-    {
-        var terms = ScheduleCost.Terms(problem, schedule.Jobs);
-        var unattended = problem.Saws.ToDictionary(saw => saw.SawId, saw => saw.Unattended?.Windows ?? []);
-        var jobs = problem.Jobs.ToDictionary(job => job.JobId);
-        Use("overtime used", terms.Overtime > 0);
-        Use("moved", terms.Stability > 0);
-        Use("late", terms.Tardiness > 0);
-        Use("run unattended", schedule.Jobs.Any(job => job.Work.Any(span => unattended[job.SawId].Any(window => span.Start < window.End && window.Start < span.Finish))));
-        Use("used blade mounted", schedule.Jobs.Any(job => job.SetUps.Any(part => part.MountedLife < ScheduleSaw.FullBladeLife)));
-        Use("operator named", schedule.Jobs.Any(job => job.SetUps.Any(part => part.OperatorId is not null)));
-        Use("crane named", schedule.Jobs.Any(job => job.Work.Any(span => span.CraneId is not null)));
-        Use("job split", schedule.Jobs.GroupBy(job => job.JobId).Any(parts => parts.Count() > 1));
-        Use("parts beside", schedule.Jobs.Any(job => job.SetUps.Zip(job.SetUps.Skip(1)).Any(pair => pair.Second.Start < pair.First.Finish)));
-        Use("frozen job scheduled", schedule.Jobs.Any(job => jobs[job.JobId].Frozen is not null));
-        Use("job after another scheduled", schedule.Jobs.Any(job => jobs[job.JobId].After.Count > 0));
-
-        void Use(string what, bool isUsed) => Count(compared, what, isUsed ? 1 : 0);
+            yield return $"canceled_{fault} (after {milliseconds} ms)";
     }
 
     private static string Text(Schedule schedule) => JsonSerializer.Serialize(schedule);

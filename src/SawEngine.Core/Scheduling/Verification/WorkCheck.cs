@@ -48,11 +48,11 @@ internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack
     private void CheckPause(ListedJob listed, TakenSpan before, TakenSpan taken, bool isChanged)
     {
         var (from, to, start) = (StretchAtEnd(before.Span), StretchAtStart(taken.Span), taken.Span.Start);
-        var isBreak = from != to || calendar.HoldsOvertime(before.Span.Finish, start);
+        var waits = isChanged || IsCraneLoad(before) || IsCraneLoad(taken) || (hasTeam && start > before.Span.Finish);
+        var isBreak = from != to || (!waits && calendar.HoldsOvertime(before.Span.Finish, start));
         if (!listed.Option.MayPause && isBreak && IsInCalendar(before.Span) && IsInCalendar(taken.Span))
             found.Note(ScheduleRule.WorkPaused, listed, $"pauses before {start} and must run through");
-        var waits = IsCraneLoad(before) || IsCraneLoad(taken) || (hasTeam && start > before.Span.Finish);
-        if (!isBreak && from != SawCalendar.None && !isChanged && !waits)
+        if (!isBreak && !waits && from != SawCalendar.None)
             found.Note(ScheduleRule.WorkSplit, listed, $"stops before {start} though no break and no blade change is there");
     }
 
