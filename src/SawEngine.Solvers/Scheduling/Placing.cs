@@ -90,13 +90,13 @@ internal ref struct Placing
         return true;
     }
 
-    // A change that takes no time is not told, so the blade can only be a new one.
+    // A change that takes no time is not told, so the blade can only be the one that was there before.
     private readonly long Mount(int blade, long seconds)
     {
         if (seconds > 0)
             state.Mount(blade, work.BladeShare);
         else
-            state.MountNew(blade);
+            state.MountLast(blade);
         return state.Life;
     }
 
@@ -302,8 +302,13 @@ internal ref struct Placing
         return false;
     }
 
-    private readonly bool GoesOnAtOnce(long milliseconds) =>
-        state.Window < windows.Length && state.At >= windows[state.Window].Start && milliseconds <= (Until(state.Window, state.At) - state.At) * 1000;
+    private readonly bool GoesOnAtOnce(long milliseconds)
+    {
+        if (state.Window == windows.Length || state.At < windows[state.Window].Start)
+            return false;
+        var until = Until(state.Window, state.At);
+        return state.At < until && milliseconds <= (until - state.At) * 1000;
+    }
 
     private readonly long Room(long milliseconds) =>
         milliseconds == 0 ? int.MaxValue : (((spanUntil - state.At) * 1000) - spanMilliseconds) / milliseconds;

@@ -7,6 +7,8 @@ internal sealed class SawState
 {
     private (int Blade, long Life)[] shelf;
     private int shelved;
+    private (int Blade, long Life)[] putBack; // the last of each kind
+    private int kindsPutBack;
 
     public SawState(SetUpNumbers setUp, int blade, long remainingLife, IEnumerable<(int Blade, long Life)> shelf)
     {
@@ -15,11 +17,12 @@ internal sealed class SawState
         Life = remainingLife;
         this.shelf = [.. shelf];
         shelved = this.shelf.Length;
+        putBack = [];
     }
 
     public SawState(SawState other)
     {
-        shelf = [];
+        (shelf, putBack) = ([], []);
         SetUp = other.SetUp;
         CopyFrom(other);
     }
@@ -55,24 +58,29 @@ internal sealed class SawState
     /// </summary>
     public void Mount(int other, Int128 share)
     {
-        MountNew(other);
+        PutBack();
+        Blade = other >= 0 ? other : Blade;
         var (best, life) = (-1, ScheduleSaw.FullBladeLife);
         for (var i = 0; i < shelved; i++)
             if (shelf[i].Blade == Blade && shelf[i].Life >= share && shelf[i].Life < life)
                 (best, life) = (i, shelf[i].Life);
-        if (best >= 0)
-            shelf[best] = shelf[--shelved];
+        Take(best);
         Life = life;
     }
 
-    /// <summary>Mounts a new individual; what is left of the blade before stays at hand.</summary>
-    public void MountNew(int other)
+    /// <summary>Mounts the individual of a kind that was put back last, or a new one where it is gone.</summary>
+    public void MountLast(int other)
     {
-        if (Life > 0)
-            Shelve(Blade, Life);
-        if (other >= 0)
-            Blade = other;
-        Life = ScheduleSaw.FullBladeLife;
+        PutBack();
+        Blade = other;
+        var life = ScheduleSaw.FullBladeLife;
+        for (var i = 0; i < kindsPutBack; i++)
+            if (putBack[i].Blade == other && Array.IndexOf(shelf, putBack[i], 0, shelved) is >= 0 and var at)
+            {
+                Take(at);
+                life = putBack[i].Life;
+            }
+        Life = life;
     }
 
     public void CopyFrom(SawState other)
@@ -82,12 +90,36 @@ internal sealed class SawState
             shelf = new (int, long)[other.shelved + 4];
         shelved = other.shelved;
         Array.Copy(other.shelf, shelf, shelved);
+        if (putBack.Length < other.kindsPutBack)
+            putBack = new (int, long)[other.kindsPutBack + 2];
+        kindsPutBack = other.kindsPutBack;
+        Array.Copy(other.putBack, putBack, kindsPutBack);
     }
 
-    private void Shelve(int kind, long life)
+    private void PutBack()
     {
-        if (shelved == shelf.Length)
-            Array.Resize(ref shelf, shelved + 4);
-        shelf[shelved++] = (kind, life);
+        if (Life == 0)
+            return;
+        Append(ref shelf, ref shelved, (Blade, Life));
+        for (var i = 0; i < kindsPutBack; i++)
+            if (putBack[i].Blade == Blade)
+            {
+                putBack[i].Life = Life;
+                return;
+            }
+        Append(ref putBack, ref kindsPutBack, (Blade, Life));
+    }
+
+    private void Take(int at)
+    {
+        if (at >= 0)
+            shelf[at] = shelf[--shelved];
+    }
+
+    private static void Append(ref (int Blade, long Life)[] blades, ref int count, (int Blade, long Life) blade)
+    {
+        if (count == blades.Length)
+            Array.Resize(ref blades, count + 4);
+        blades[count++] = blade;
     }
 }

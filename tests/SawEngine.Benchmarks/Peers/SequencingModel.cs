@@ -66,7 +66,7 @@ internal static class SequencingModel
         model.Minimize(LinearExpr.Sum(cost));
         var solver = new CpSolver { StringParameters = FormattableString.Invariant($"max_time_in_seconds:{seconds} num_workers:1") };
         return solver.Solve(model) is CpSolverStatus.Optimal or CpSolverStatus.Feasible
-            ? arcsOfSaw.ToDictionary(saw => saw.SawId, saw => Sequence(saw.Arcs, solver, problem), StringComparer.Ordinal)
+            ? arcsOfSaw.ToDictionary(saw => saw.SawId, saw => (IReadOnlyList<string>)Sequence(saw.Arcs, solver, problem), StringComparer.Ordinal)
             : null;
     }
 
@@ -80,7 +80,7 @@ internal static class SequencingModel
         return late * (long)(delivery.CostMicrosPerHourLate * axis.Stretch * SecondsPerUnit / ScheduleCost.SecondsPerHour / MicrosPerCost);
     }
 
-    private static IReadOnlyList<string> Sequence(List<(int From, int To, BoolVar Literal)> arcs, CpSolver solver, ScheduleProblem problem)
+    private static List<string> Sequence(List<(int From, int To, BoolVar Literal)> arcs, CpSolver solver, ScheduleProblem problem)
     {
         var next = arcs.Where(arc => solver.BooleanValue(arc.Literal)).ToDictionary(arc => arc.From, arc => arc.To);
         var sequence = new List<string>();

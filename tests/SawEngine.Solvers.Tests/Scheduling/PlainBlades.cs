@@ -6,6 +6,7 @@ namespace SawEngine.Solvers.Tests.Scheduling;
 internal sealed class PlainBlades
 {
     private readonly List<(string Kind, long Life)> ready;
+    private readonly Dictionary<string, long> putBack = [];
     private string kind;
 
     public PlainBlades(ScheduleSaw saw)
@@ -14,18 +15,26 @@ internal sealed class PlainBlades
         (kind, Life) = (saw.InitialState.BladeId ?? "", saw.RemainingBladeLife);
     }
 
-    public PlainBlades(PlainBlades other) => (ready, kind, Life) = ([.. other.ready], other.kind, other.Life);
+    public PlainBlades(PlainBlades other) => (ready, putBack, kind, Life) = ([.. other.ready], new(other.putBack), other.kind, other.Life);
 
     public long Life { get; set; }
 
-    /// <summary>Mounts the one that lasts just long enough for some steps, or a new one; always a new one where steps are null.</summary>
+    /// <summary>Mounts the one that lasts just long enough for some steps, or a new one; where steps are null the one of the kind that was put back last, or a new one.</summary>
     public void Mount(string? other, List<StepRun>? steps)
     {
-        ready.Add((kind, Life));
+        if (Life > 0)
+        {
+            ready.Add((kind, Life));
+            putBack[kind] = Life;
+        }
         kind = other ?? kind;
         Life = ScheduleSaw.FullBladeLife;
         if (steps is null)
+        {
+            if (putBack.TryGetValue(kind, out var last) && ready.Remove((kind, last)))
+                Life = last;
             return;
+        }
         var needed = steps.Sum(step => (decimal)step.BladeShare);
         var fits = ready.Where(blade => blade.Kind == kind && blade.Life > 0 && blade.Life >= needed && blade.Life < Life).OrderBy(blade => blade.Life).ToList();
         if (fits.Count == 0)

@@ -7,7 +7,7 @@ internal sealed class ShopResources
 {
     private readonly Team?[] teams; // by saw
     private readonly (string CraneId, Timeline Busy)[][] cranes; // by saw
-    private readonly Stack<(Timeline? Line, long Start, Attendance? Attendance, int Saw)> booked = [];
+    private readonly Stack<(Timeline? Line, long Start, long Finish, Attendance? Attendance, int Saw)> booked = [];
 
     public ShopResources(ScheduleProblem problem, IReadOnlyList<ScheduleSaw> saws)
     {
@@ -46,8 +46,8 @@ internal sealed class ShopResources
     {
         while (booked.Count > mark)
         {
-            var (line, start, attendance, saw) = booked.Pop();
-            line?.Remove(start);
+            var (line, start, finish, attendance, saw) = booked.Pop();
+            line?.Remove(start, finish);
             attendance?.RemoveLast(saw);
         }
     }
@@ -84,10 +84,8 @@ internal sealed class ShopResources
 
     public void Book(Timeline line, int saw, long start, long seconds)
     {
-        if (seconds == 0)
-            return;
         line.Add(start, start + seconds, saw);
-        booked.Push((line, start, null, saw));
+        booked.Push((line, start, start + seconds, null, saw));
     }
 
     /// <summary>Notes that a saw is at work attended.</summary>
@@ -96,6 +94,6 @@ internal sealed class ShopResources
         if (teams[saw]?.Attendance is not { } attendance || finish <= start)
             return;
         attendance.Add(saw, start, finish);
-        booked.Push((null, 0, attendance, saw));
+        booked.Push((null, start, finish, attendance, saw));
     }
 }

@@ -24,7 +24,13 @@ internal sealed class Timeline(long changeSeconds)
 
     public void Add(long start, long finish, int saw) => busy.Insert(FirstThatEndsAfter(start), (start, finish, saw));
 
-    public void Remove(long start) => busy.RemoveAt(FirstThatEndsAfter(start));
+    public void Remove(long start, long finish)
+    {
+        var i = FirstThatEndsAfter(start - 1);
+        while (busy[i].Start != start || busy[i].Finish != finish)
+            i++;
+        busy.RemoveAt(i);
+    }
 
     private int FirstThatEndsAfter(long second)
     {
