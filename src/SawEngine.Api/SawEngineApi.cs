@@ -4,6 +4,7 @@ using SawEngine.Api.Features.NestEvaluations;
 using SawEngine.Api.Features.Nests;
 using SawEngine.Api.Features.Plans;
 using SawEngine.Api.Features.ReferenceData;
+using SawEngine.Api.Features.ScheduleEvaluations;
 using SawEngine.Api.Features.Schedules;
 using SawEngine.Api.Features.Service;
 using SawEngine.Api.Http;
@@ -29,6 +30,7 @@ public static partial class SawEngineApi
         new NestOperation(nester),
         new NestEvaluationOperation(nester),
         new ScheduleOperation(new DispatchScheduler()),
+        new ScheduleEvaluationOperation(new DispatchScheduler(), new SequenceTimer()),
         new CuttingDataOperation(),
     ];
 

@@ -82,6 +82,13 @@ public static class FaultCode
     public const string TeamsOverlap = "teams_overlap";
     public const string DowntimeEndsBeforeItBegins = "downtime_ends_before_it_begins";
     public const string DateOutOfRange = "date_out_of_range";
+    public const string UnknownJob = "unknown_job";
+    public const string AfterItself = "after_itself";
+    public const string FrozenJobsOverlap = "frozen_jobs_overlap";
+    public const string SpanEndsBeforeItBegins = "span_ends_before_it_begins";
+    public const string StepsDiffer = "steps_differ";
+    public const string LoadsRequired = "loads_required";
+    public const string MoreLoadsThanSteps = "more_loads_than_steps";
     public const string QuantitiesNotAscending = "quantities_not_ascending";
     public const string InvalidCurrency = "invalid_currency";
     public const string UnknownTimeZone = "unknown_time_zone";

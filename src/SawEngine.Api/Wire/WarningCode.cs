@@ -6,12 +6,15 @@ namespace SawEngine.Api.Wire;
 public static class WarningCode
 {
     public const string AmbiguousGrade = "ambiguous_grade";
+    public const string AttendedOnlyGrade = "attended_only_grade";
     public const string CostNotStated = "cost_not_stated";
+    public const string FrozenStartNotKept = "frozen_start_not_kept";
     public const string JobOverdue = "job_overdue";
     public const string NominalLengthNotPlanned = "nominal_length_not_planned";
     public const string OpenLinesLimitExceeded = OpenLines.LimitExceeded;
     public const string RemnantLimitReached = RemnantLimit.Reached;
     public const string SimilarStockNotUsed = "similar_stock_not_used";
+    public const string StatedTimesNotUsed = "stated_times_not_used";
     public const string SubstituteUsed = "substitute_used";
     public const string TrimNotUsed = "trim_not_used";
 }

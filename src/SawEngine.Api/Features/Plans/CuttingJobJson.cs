@@ -41,7 +41,7 @@ public sealed record CuttingJobJson
     /// <summary>End of the last.</summary>
     public required DateTimeOffset Finish { get; init; }
 
-    /// <summary>Spans of work without a pause, by start; between them lie breaks, shifts' ends and blade changes.</summary>
+    /// <summary>Spans of work without a pause, by start; between them lie breaks, shifts' ends, blade changes and waits for an operator or a crane.</summary>
     public required IReadOnlyList<WorkSpanJson> Work { get; init; }
 
     /// <summary>Why it does not start earlier on its saw.</summary>

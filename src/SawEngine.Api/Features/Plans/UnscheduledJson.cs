@@ -12,6 +12,6 @@ public sealed record UnscheduledJson
     /// <summary>Why.</summary>
     [KnownValues(
         UnscheduledReason.NoSaw, UnscheduledReason.NoShift, UnscheduledReason.StepLongerThanShift, UnscheduledReason.CutExceedsBladeLife,
-        UnscheduledReason.NotVerified)]
+        UnscheduledReason.PredecessorUnscheduled, UnscheduledReason.FrozenSawCannotTakeIt, UnscheduledReason.NoOneToSetUp, UnscheduledReason.NotVerified)]
     public required string Reason { get; init; }
 }

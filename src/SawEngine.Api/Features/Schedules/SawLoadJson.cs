@@ -9,7 +9,7 @@ public sealed record SawLoadJson
     /// <summary>The saw.</summary>
     public required string SawId { get; init; }
 
-    /// <summary>Its jobs in sequence.</summary>
+    /// <summary>Its jobs in sequence; a job in parts once for each part.</summary>
     public required IReadOnlyList<string> JobIds { get; init; }
 
     /// <summary>Seconds of work.</summary>
@@ -19,6 +19,14 @@ public sealed record SawLoadJson
     /// <summary>Seconds of set-ups.</summary>
     [Range(0, Limits.Amount)]
     public required long SetUpSeconds { get; init; }
+
+    /// <summary>Seconds of set-ups and work in overtime.</summary>
+    [Range(0, Limits.Amount)]
+    public required long OvertimeSeconds { get; init; }
+
+    /// <summary>Seconds of work in which it runs by itself.</summary>
+    [Range(0, Limits.Amount)]
+    public required long UnattendedSeconds { get; init; }
 
     /// <summary>When it is done.</summary>
     public required DateTimeOffset Finish { get; init; }

@@ -32,7 +32,7 @@ public sealed class ScheduleOperation(IScheduler scheduler) : Operation<Schedule
 
     protected override ScheduleResponse Execute(ScheduleRequest request, OperationContext context)
     {
-        var mapping = ScheduleMapping.Of(request);
+        var mapping = new ScheduleMapping(request);
         return new ScheduleAnswer(request, mapping, _scheduler.Solve(mapping.Problem, request.Effort, context.Cancellation)).Write(context);
     }
 

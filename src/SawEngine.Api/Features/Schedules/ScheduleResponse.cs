@@ -24,7 +24,7 @@ public sealed record ScheduleResponse : OperationResponse
     /// <summary>The schedule in figures.</summary>
     public required ScheduleTotalsJson Totals { get; init; }
 
-    /// <summary>The jobs, by id.</summary>
+    /// <summary>The jobs, by id and first step.</summary>
     public required IReadOnlyList<ScheduledJobJson> Jobs { get; init; }
 
     /// <summary>The saws that run, by id.</summary>
@@ -32,6 +32,9 @@ public sealed record ScheduleResponse : OperationResponse
 
     /// <summary>What runs on no saw, by job.</summary>
     public required IReadOnlyList<UnscheduledJson> Unscheduled { get; init; }
+
+    /// <summary>What changes against the earlier schedule; absent where the request has none.</summary>
+    public ScheduleChangesJson? Changes { get; init; }
 
     /// <summary>What the engine filled in, by saw and name.</summary>
     public required IReadOnlyList<DefaultJson> Defaults { get; init; }

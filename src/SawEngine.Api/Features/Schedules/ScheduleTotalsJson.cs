@@ -22,13 +22,25 @@ public sealed record ScheduleTotalsJson
     [Range(0, int.MaxValue)]
     public required decimal LateHours { get; init; }
 
-    /// <summary>Sum of all set-ups in seconds.</summary>
+    /// <summary>Jobs in more than one part.</summary>
+    [Range(0, ScheduleLimits.Jobs)]
+    public required int SplitJobs { get; init; }
+
+    /// <summary>Sum of all set-ups in seconds; parts of one set-up that are done beside one another count once.</summary>
     [Range(0, Limits.Amount)]
     public required long SetUpSeconds { get; init; }
 
     /// <summary>Sum of the saws' working time in seconds.</summary>
     [Range(0, Limits.Amount)]
     public required long WorkSeconds { get; init; }
+
+    /// <summary>Seconds of set-ups and work in overtime.</summary>
+    [Range(0, Limits.Amount)]
+    public required long OvertimeSeconds { get; init; }
+
+    /// <summary>Seconds of work in which saws run by themselves.</summary>
+    [Range(0, Limits.Amount)]
+    public required long UnattendedSeconds { get; init; }
 
     /// <summary>When the last job is done; absent where nothing is scheduled.</summary>
     public DateTimeOffset? Finish { get; init; }
