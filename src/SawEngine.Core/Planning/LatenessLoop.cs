@@ -2,7 +2,7 @@ namespace SawEngine.Core.Planning;
 
 /// <summary>
 /// Lets nests and schedule meet where promises are broken at a cost. A bar is one job's, so a late piece waits for all that shares its bars; and a nest for one
-/// saw waits for that saw. Some groups are nested again, their late or early promised orders apart or for all saws, and scheduled again; what costs less in all,
+/// saw waits for that saw. Some groups are nested again, the dearest of their late orders, all late or all early promised ones apart, or for all saws, and scheduled again; what costs less in all,
 /// material and lateness together, is kept, if it is clean, and only that. So a plan never costs more for it.
 /// </summary>
 internal sealed class LatenessLoop(Func<IReadOnlyDictionary<int, NestVariant>, PlanDraft> draft, Func<Plan, bool> isClean, Effort effort, CancellationToken cancellation)
@@ -45,11 +45,11 @@ internal sealed class LatenessLoop(Func<IReadOnlyDictionary<int, NestVariant>, P
         {
             var known = plan.Variants.GetValueOrDefault(group) ?? new();
             var orders = OrdersOf(plan, group).ToHashSet(StringComparer.Ordinal);
-            var choices = new[] { late, early }.Select(apart => apart.Where(orders.Contains).ToHashSet(StringComparer.Ordinal))
+            var dearest = plan.LateOrders.Select(order => order.Order.OrderId).Where(orders.Contains).Take(1);
+            var choices = new[] { dearest, late, early }.Select(apart => apart.Where(orders.Contains).ToHashSet(StringComparer.Ordinal))
                 .Where(apart => apart.Count > 0 && apart.Count < orders.Count && known.Apart?.SetEquals(apart) != true)
+                .DistinctBy(apart => string.Join('\n', apart.Order(StringComparer.Ordinal)), StringComparer.Ordinal)
                 .Select(apart => known with { Apart = apart }).ToList();
-            if (choices.Count == 2 && choices[0].Apart!.SetEquals(choices[1].Apart!))
-                choices.RemoveAt(1);
             if (!known.Widest)
                 choices.Add(known with { Widest = true });
             foreach (var choice in choices)

@@ -5,7 +5,7 @@ namespace SawEngine.Solvers.Scheduling;
 /// <summary>What is placed as one: a job, or some of the steps of one that is split.</summary>
 /// <param name="Job">The job.</param>
 /// <param name="FirstStep">Its first step here, from 0.</param>
-/// <param name="Steps">How many; null for all.</param>
+/// <param name="Steps">How many; null for all that follow.</param>
 internal sealed record JobPart(ScheduleJob Job, int FirstStep, int? Steps)
 {
     /// <summary>A job in equal parts, the first ones longer where steps do not divide; in fewer where it has fewer steps.</summary>
@@ -25,9 +25,9 @@ internal sealed record JobPart(ScheduleJob Job, int FirstStep, int? Steps)
     /// <summary>Its steps on a saw.</summary>
     public IReadOnlyList<StepRun> Runs(JobOption option)
     {
-        if (Steps is not { } left)
+        if (FirstStep == 0 && Steps is null)
             return option.Steps;
-        var (runs, skip) = (new List<StepRun>(), FirstStep);
+        var (runs, skip, left) = (new List<StepRun>(), FirstStep, Steps ?? int.MaxValue);
         foreach (var run in option.Steps)
         {
             var count = Math.Min(left, Math.Max(0, run.Count - skip));

@@ -186,11 +186,10 @@ internal sealed class SawPlan
         var jobs = Decoding.Record(this);
         var cost = ScheduleCost.Held(Score().CostMicros);
         var (bound, boundRule) = isLeast ? (cost, ScheduleBoundRule.AllSequences) : CostBound.Of(shop, job => Finish[job] != NotScheduled);
-        var left = Enumerable.Range(0, shop.Jobs.Length).Where(job => Finish[job] == NotScheduled);
         return new()
         {
             Jobs = jobs,
-            Unscheduled = [.. left.Select(job => new UnscheduledJob(shop.Jobs[job].JobId, Unschedulable.Reason(shop, this, job))).DistinctBy(job => job.JobId)],
+            Unscheduled = [.. Unschedulable.Of(this)],
             CostMicros = cost,
             BoundMicros = ScheduleCost.Held(bound),
             BoundRule = boundRule,

@@ -16,11 +16,15 @@ internal sealed class Shop
     /// <param name="problem">The problem.</param>
     /// <param name="parts">Into how many parts, by job id; a job that is not named stays whole.</param>
     public Shop(ScheduleProblem problem, IReadOnlyDictionary<string, int>? parts = null)
+        : this(problem, problem.Jobs.OrderBy(job => job.JobId, StringComparer.Ordinal).SelectMany(job => JobPart.Of(job, parts?.GetValueOrDefault(job.JobId, 1) ?? 1))) =>
+        SplitJobs = parts ?? SplitJobs;
+
+    /// <summary>The shop of some parts of jobs, by job id and first step.</summary>
+    public Shop(ScheduleProblem problem, IEnumerable<JobPart> parts)
     {
         Problem = problem;
-        SplitJobs = parts ?? new Dictionary<string, int>();
         Saws = [.. problem.Saws.OrderBy(saw => saw.SawId, StringComparer.Ordinal)];
-        Parts = [.. problem.Jobs.OrderBy(job => job.JobId, StringComparer.Ordinal).SelectMany(job => JobPart.Of(job, parts?.GetValueOrDefault(job.JobId, 1) ?? 1))];
+        Parts = [.. parts];
         Jobs = [.. Parts.Select(part => part.Job)];
         Resources = new(problem, Saws);
         Clocks = [.. Saws.Select((saw, i) => new SawClock(saw, i, Resources.TeamOf(i)?.Present, new(saw, SetUpsOn(saw))))];
@@ -52,7 +56,7 @@ internal sealed class Shop
     public ScheduleProblem Problem { get; }
 
     /// <summary>Into how many parts each job is split, by id; those that stay whole are not named.</summary>
-    public IReadOnlyDictionary<string, int> SplitJobs { get; }
+    public IReadOnlyDictionary<string, int> SplitJobs { get; } = new Dictionary<string, int>();
 
     public ScheduleSaw[] Saws { get; }
 

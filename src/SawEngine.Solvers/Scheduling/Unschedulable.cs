@@ -5,7 +5,11 @@ namespace SawEngine.Solvers.Scheduling;
 /// <summary>Why a job could not be placed.</summary>
 internal static class Unschedulable
 {
-    public static string Reason(Shop shop, SawPlan plan, int job)
+    /// <summary>The jobs that a plan leaves out, by id.</summary>
+    public static IEnumerable<UnscheduledJob> Of(SawPlan plan) => Enumerable.Range(0, plan.Finish.Length).Where(job => plan.Finish[job] == SawPlan.NotScheduled)
+        .Select(job => new UnscheduledJob(plan.Shop.Jobs[job].JobId, Reason(plan.Shop, plan, job))).DistinctBy(job => job.JobId);
+
+    private static string Reason(Shop shop, SawPlan plan, int job)
     {
         var known = shop.Jobs[job].Options.Any(option => shop.Saws.Any(saw => saw.SawId == option.SawId));
         if (!known)

@@ -28,6 +28,23 @@ public class LatenessLoopTests
         Assert.True(Total(with) < Total(without), $"{Total(with)}, {Total(without)} without");
     }
 
+    // A week of 1,090 mm pieces, promised day by day, and an urgent order whose pieces the least material spreads over the week's bars.
+    [Fact]
+    public void Urgent_order_against_a_full_week_is_less_late_for_it()
+    {
+        var week = Enumerable.Range(1, 5).Select(day => Order($"SO-{day}", Line($"SO-{day}", "10", "Round 80", "C45", 1_090, 120)) with { Due = Start.AddDays(day - 1).AddHours(8), CostPerHourLate = new(20m) });
+        var problem = OneSaw([.. week, Order("SO-U", Line("SO-U", "10", "Round 80", "C45", 1_460, 30)) with { Due = Start.AddHours(4), CostPerHourLate = new(400m) }]);
+        problem = problem with { Stock = [problem.Stock[0] with { Quantity = 200 }] };
+        var (without, with) = (PlanOnce(problem), Plan(problem));
+
+        Assert.Empty(PlanVerifier.Verify(problem, with));
+        Assert.Equal(Planned(without), Planned(with));
+        Assert.True(without.Orders.Single(order => order.Order.OrderId == "SO-U").SecondsLate > 20 * 3600, "The order is not late as it is.");
+        Assert.Equal(0, with.Orders.Single(order => order.Order.OrderId == "SO-U").SecondsLate);
+        Assert.True(5 * Late(with) < Late(without), $"{Late(with)} s late, {Late(without)} s without");
+        Assert.True(Total(with) < Total(without), $"{Total(with)}, {Total(without)} without");
+    }
+
     [Fact]
     public void Nothing_is_nested_again_once_the_time_is_up()
     {
@@ -87,7 +104,7 @@ public class LatenessLoopTests
         var groups = CuttingGroup.Of(problem.Orders.SelectMany(order => order.Lines), problem.Stock).SelectMany(group => FittedGroup.Of(problem, group)).ToList();
         var nests = new NestStage(problem, new ColumnNester(), new(), CancellationToken.None).Run(groups, new Dictionary<int, NestVariant>()).SelectMany(nest => nest).ToList();
         var jobs = new JobStage(problem).Run(nests, out var refused);
-        return new PlanRollUp(problem, nests, jobs, refused, new ScheduleStage(problem, new DispatchScheduler(), CancellationToken.None).Run(jobs)).Plan();
+        return new PlanRollUp(problem, nests, jobs, refused, new ScheduleStage(problem, new DispatchScheduler(), CancellationToken.None).Run(jobs).Schedule).Plan();
     }
 
     private static long Late(Plan plan) => plan.Orders.Sum(order => order.SecondsLate);
