@@ -113,6 +113,7 @@ internal sealed class DecodedSearch
     private void Shake()
     {
         axis.ReadFrom(trial);
+        axis.Sequences.Aim(axis.Sequences.Makespan());
         shaking.Shake();
         axis.WriteTo(trial);
     }

@@ -3,14 +3,31 @@ using SawEngine.Core.Scheduling;
 namespace SawEngine.Solvers.Scheduling.Search;
 
 /// <summary>The attended seconds of a saw in a row, without the breaks between; before the first and after the last window time runs as usual.</summary>
-internal sealed class AttendedAxis(IReadOnlyList<TimeWindow> windows)
+internal sealed class AttendedAxis
 {
-    /// <summary>No saw is attended less than a hundredth of the time, as far as costs go.</summary>
-    public const int LargestStretch = 100;
+    private const int BucketBits = 10;
 
-    public bool IsEmpty => windows.Count == 0;
+    private readonly TimeWindow[] windows;
+    private readonly long[] ends; // of the windows, on the axis
+    private readonly long[] breaks; // before each window, all together
+    private readonly int[] buckets; // window in which each stretch of the axis begins
 
-    public bool IsOneWindow => windows.Count <= 1;
+    public AttendedAxis(TimeWindow[] windows)
+    {
+        this.windows = windows;
+        ends = new long[windows.Length];
+        breaks = new long[windows.Length];
+        for (var i = 0; i < windows.Length; i++)
+        {
+            breaks[i] = i == 0 ? 0 : breaks[i - 1] + windows[i].Start - windows[i - 1].End;
+            ends[i] = windows[i].End - breaks[i];
+        }
+        buckets = windows.Length <= 1 ? [] : Buckets();
+    }
+
+    public bool IsEmpty => windows.Length == 0;
+
+    public bool IsOneWindow => windows.Length <= 1;
 
     public long Start => IsEmpty ? 0 : windows[0].Start;
 
@@ -19,18 +36,33 @@ internal sealed class AttendedAxis(IReadOnlyList<TimeWindow> windows)
     {
         if (IsEmpty || time <= Start)
             return time;
-        var breaks = 0L;
-        for (var i = 1; i < windows.Count && windows[i - 1].End < time; i++)
-            breaks += Math.Min(time, windows[i].Start) - windows[i - 1].End;
-        return time - breaks;
+        var passed = 0L;
+        for (var i = 1; i < windows.Length && windows[i - 1].End < time; i++)
+            passed += Math.Min(time, windows[i].Start) - windows[i - 1].End;
+        return time - passed;
     }
 
-    /// <summary>A cost of a second as that of an attended second.</summary>
-    public Int128 Stretched(Int128 cost)
+    /// <summary>The time of a second on the axis; at the end of a window it is that end.</summary>
+    public long TimeOf(long second)
     {
-        if (IsOneWindow)
-            return cost;
-        var (span, attended) = (windows[^1].End - Start, windows.Sum(window => window.Seconds));
-        return Int128.Min(cost * span / Math.Max(1, attended), cost * LargestStretch);
+        if (IsOneWindow || second <= ends[0])
+            return second;
+        var bucket = (second - Start) >> BucketBits;
+        var window = bucket < buckets.Length ? buckets[bucket] : ends.Length - 1;
+        while (window + 1 < ends.Length && second > ends[window])
+            window++;
+        return second + breaks[window];
+    }
+
+    private int[] Buckets()
+    {
+        var buckets = new int[((ends[^1] - Start) >> BucketBits) + 1];
+        for (var (bucket, window) = (0, 0); bucket < buckets.Length; bucket++)
+        {
+            while (window + 1 < ends.Length && ends[window] < Start + ((long)bucket << BucketBits))
+                window++;
+            buckets[bucket] = window;
+        }
+        return buckets;
     }
 }

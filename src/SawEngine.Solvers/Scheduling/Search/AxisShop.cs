@@ -26,7 +26,9 @@ internal sealed class AxisShop
         Release = Rows(saws, jobs.Length + 1);
         Due = Rows(saws, jobs.Length + 1);
         Weight = Rows(saws, jobs.Length + 1);
-        Rate = Rows(saws, jobs.Length + 1);
+        WorkCost = Rows(saws, jobs.Length + 1);
+        SetUpRate = Rows(saws, jobs.Length + 1);
+        Axes = new AttendedAxis[saws];
         SetUp = Rows(saws, (jobs.Length + 1) * (jobs.Length + 1));
     }
 
@@ -37,7 +39,7 @@ internal sealed class AxisShop
 
     public int Saws => Start.Length;
 
-    /// <summary>First attended second by saw.</summary>
+    /// <summary>Where each saw's axis begins: with its first attended second, or after its frozen jobs.</summary>
     public long[] Start { get; }
 
     /// <summary>By saw and job; -1 where the job cannot run.</summary>
@@ -46,14 +48,20 @@ internal sealed class AxisShop
     /// <summary>By saw and job, on the axis of the saw.</summary>
     public long[][] Release { get; }
 
-    /// <summary>By saw and job, on the axis of the saw.</summary>
+    /// <summary>By saw and job, as time passes.</summary>
     public long[][] Due { get; }
 
     /// <summary>By saw and job: cost of a second late, in the units of the search.</summary>
     public long[][] Weight { get; }
 
-    /// <summary>By saw and job: cost of a second of set-up and work, in the units of the search.</summary>
-    public long[][] Rate { get; }
+    /// <summary>By saw and job: cost of the work, in the units of the search.</summary>
+    public long[][] WorkCost { get; }
+
+    /// <summary>By saw and job: cost of a second of set-up, in the units of the search.</summary>
+    public long[][] SetUpRate { get; }
+
+    /// <summary>The axis of each saw.</summary>
+    public AttendedAxis[] Axes { get; }
 
     /// <summary>By saw, then job before times (jobs + 1) plus job: seconds.</summary>
     public long[][] SetUp { get; }
@@ -72,49 +80,64 @@ internal sealed class AxisShop
     {
         var jobs = Enumerable.Range(0, shop.Jobs.Length).Where(job => plan.Finish[job] != SawPlan.NotScheduled && !shop.IsFrozen(job)).ToArray();
         var axis = new AxisShop(shop, jobs) { IsExact = !shop.IsCoupled && Array.TrueForAll(shop.Saws, IsPlain) && shop.Problem.Previous is null && !Array.Exists(shop.Jobs, job => job.Frozen is not null) };
-        return jobs.Length > 0 && axis.Fill() ? axis : null;
+        return jobs.Length > 0 && axis.Fill(plan) ? axis : null;
     }
 
     private static bool IsPlain(ScheduleSaw saw) => saw.Overtime.Count == 0 && saw.Unattended is null;
 
-    private bool Fill()
+    private bool Fill(SawPlan plan)
     {
         Int128 longest = 0;
         for (var saw = 0; saw < Saws; saw++)
-            longest = Int128.Max(longest, FillTimes(saw));
+        {
+            Axes[saw] = new(plan.Windows(saw));
+            longest = Int128.Max(longest, FillTimes(saw, plan));
+        }
         return longest < LongestTime && FillCosts((long)longest);
     }
 
     /// <summary>An upper limit of all finishes.</summary>
-    private Int128 FillTimes(int saw)
+    private Int128 FillTimes(int saw, SawPlan plan)
     {
-        var axis = new AttendedAxis(shop.Saws[saw].Windows);
-        Start[saw] = axis.Start;
-        Int128 sum = axis.Start, latest = 0, share = 0;
+        var axis = Axes[saw];
+        var (start, before) = AfterFrozen(saw, plan);
+        Start[saw] = Math.Max(axis.Start, axis.Of(start));
+        Int128 sum = Start[saw], latest = 0, share = 0;
         for (var job = 1; job <= Jobs; job++)
         {
             Seconds[saw][job] = -1;
             if (shop.Work[Index[job]][saw] is not { } work || axis.IsEmpty)
                 continue;
-            Seconds[saw][job] = work.Seconds;
+            Seconds[saw][job] = work.Seconds + SecondsOfWornBlades(saw, work);
             Release[saw][job] = axis.Of(work.Release);
-            Due[saw][job] = shop.Due[Index[job]] == Shop.NeverDue ? LongestTime : axis.Of(shop.Due[Index[job]]);
+            Due[saw][job] = shop.Due[Index[job]] == Shop.NeverDue ? LongestTime : shop.Due[Index[job]];
             latest = Int128.Max(latest, Int128.Max(work.Release, Due[saw][job] == LongestTime ? 0 : Int128.Abs(Due[saw][job])));
-            sum += work.Seconds + FillSetUps(saw, job, work);
+            sum += Seconds[saw][job] + FillSetUps(saw, job, work, before);
             share += work.BladeShare;
         }
         IsExact &= axis.IsOneWindow && share <= shop.Saws[saw].RemainingBladeLife;
-        return sum + latest;
+        return axis.TimeOf((long)Int128.Min(sum, LongestTime)) + latest;
     }
 
-    /// <summary>The longest set-up before a job.</summary>
-    private long FillSetUps(int saw, int job, SawWork work)
+    private (long Start, SetUpState State) AfterFrozen(int saw, SawPlan plan)
     {
-        var (initial, times, longest) = (shop.Saws[saw].InitialState, shop.Saws[saw].SetUpTimes, 0L);
+        var (start, state) = (0L, shop.Saws[saw].InitialState);
+        foreach (var job in plan.Sequences[saw].Take(plan.FrozenCount(saw)))
+            (start, state) = (plan.Finish[job], SetUpRules.After(state, shop.Work[job][saw]!.SetUp));
+        return (start, state);
+    }
+
+    /// <summary>The share of its blade changes that a job will need in the long run.</summary>
+    private long SecondsOfWornBlades(int saw, SawWork work) => (long)(work.BladeShare * shop.Saws[saw].SetUpTimes.Blade / ScheduleSaw.FullBladeLife);
+
+    /// <summary>The longest set-up before a job.</summary>
+    private long FillSetUps(int saw, int job, SawWork work, SetUpState first)
+    {
+        var (times, longest) = (shop.Saws[saw].SetUpTimes, 0L);
         IsExact &= SetsAll(saw, work.SetUp, times);
         for (var before = 0; before <= Jobs; before++)
         {
-            var state = before == 0 ? initial : shop.Work[Index[before]][saw] is { } other ? SetUpRules.After(initial, other.SetUp) : null;
+            var state = before == 0 ? first : shop.Work[Index[before]][saw] is { } other ? SetUpRules.After(first, other.SetUp) : null;
             if (before == job || state is null)
                 continue;
             var seconds = SetUpRules.Seconds(state, work.SetUp, times);
@@ -128,9 +151,10 @@ internal sealed class AxisShop
     private bool SetsAll(int saw, SetUpState setUp, SetUpTimes times)
     {
         var first = shop.Work[Array.Find(Index, job => job >= 0 && shop.Work[job][saw] is not null)][saw]!.SetUp;
-        return (times.GradeGroup == 0 || (first.GradeGroup is null) == (setUp.GradeGroup is null))
+        return ((times.GradeGroup == 0 && times.GradeGroupChanges is null) || (first.GradeGroup is null) == (setUp.GradeGroup is null))
             && (times.Blade == 0 || (first.BladeId is null) == (setUp.BladeId is null))
-            && ((times.Section == 0 && times.SectionChanges is null) || (first.Section is null) == (setUp.Section is null));
+            && ((times.Section == 0 && times.SectionChanges is null) || (first.Section is null) == (setUp.Section is null))
+            && ((times.Angle == 0 && times.AngleChanges is null) || (first.Angle is null) == (setUp.Angle is null));
     }
 
     private bool FillCosts(long longest)
@@ -140,7 +164,7 @@ internal sealed class AxisShop
             return false;
         Int128 sum = (Int128)shop.MakespanCostMicrosPerSecond * ScheduleCost.SecondsPerHour * longest * 128 * Saws;
         for (var job = 1; job <= Jobs; job++)
-            sum += (weights[job] + (LargestRate(job) * ScheduleCost.SecondsPerHour)) * longest * 2 * AttendedAxis.LargestStretch;
+            sum += (weights[job] + (LargestRate(job) * ScheduleCost.SecondsPerHour)) * longest * 2;
         var shift = 0; // smaller units where sums would not fit
         while (sum >> shift >= (Int128)1 << CostBits)
             shift++;
@@ -148,19 +172,20 @@ internal sealed class AxisShop
         MakespanRate = (long)(((Int128)shop.MakespanCostMicrosPerSecond * ScheduleCost.SecondsPerHour) >> shift);
         for (var saw = 0; saw < Saws; saw++)
         {
-            var axis = new AttendedAxis(shop.Saws[saw].Windows);
             for (var job = 1; job <= Jobs; job++)
             {
-                Weight[saw][job] = (long)(axis.Stretched(weights[job]) >> shift);
-                if (shop.Work[Index[job]][saw] is { } work)
-                    Rate[saw][job] = (long)(((Int128)work.CostMicrosPerSecond * ScheduleCost.SecondsPerHour) >> shift);
+                Weight[saw][job] = (long)(weights[job] >> shift);
+                if (shop.Work[Index[job]][saw] is not { } work)
+                    continue;
+                WorkCost[saw][job] = (long)(((Int128)work.CostMicrosPerSecond * ScheduleCost.SecondsPerHour * work.Seconds) >> shift);
+                SetUpRate[saw][job] = (long)(((Int128)work.SetUpCostMicrosPerSecond * ScheduleCost.SecondsPerHour) >> shift);
             }
         }
         return true;
     }
 
     private Int128 LargestRate(int job) => shop.Work[Index[job]].OfType<SawWork>()
-        .Select(work => (Int128)work.CostMicrosPerSecond).Aggregate(Int128.Max);
+        .Select(work => (Int128)Math.Max(work.CostMicrosPerSecond, work.SetUpCostMicrosPerSecond)).Aggregate(Int128.Max);
 
     /// <summary>Cost of each job's second late; a promise of several jobs is shared by them, which is not exact.</summary>
     private Int128[] Weights()

@@ -7,7 +7,7 @@ internal static class ExactSearch
 
     /// <summary>Whether the least cost can be found: few jobs, exact times, and either the makespan costs or promises and saw time do.</summary>
     public static bool CanProve(AxisShop shop) =>
-        shop.IsExact && shop.Jobs <= MostJobs && (shop.MakespanRate == 0 || (shop.Weight.All(IsZero) && shop.Rate.All(IsZero)));
+        shop.IsExact && shop.Jobs <= MostJobs && (shop.MakespanRate == 0 || (shop.Weight.All(IsZero) && shop.WorkCost.All(IsZero) && shop.SetUpRate.All(IsZero)));
 
     /// <summary>
     /// Sequences by saw that cost less than a value, in millionths (where the makespan costs: finish before it), the least there is;

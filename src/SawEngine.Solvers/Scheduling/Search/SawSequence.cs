@@ -19,6 +19,8 @@ internal sealed class SawSequence
     private readonly long[] lateWeight;
     private readonly int[] waits;
     private readonly int[] scratch;
+    private readonly long[] ownCost;
+    private readonly AttendedAxis? axis; // null where time on it is time
     private (int Keep, int Count, long Version) pending;
 
     public SawSequence(AxisShop shop, int saw)
@@ -26,11 +28,13 @@ internal sealed class SawSequence
         width = shop.Jobs + 1;
         setUp = shop.SetUp[saw];
         numbers = [.. Enumerable.Range(0, width).Select(job => new JobNumbers(
-            shop.Seconds[saw][job], shop.Release[saw][job], shop.Due[saw][job], shop.Weight[saw][job], shop.Rate[saw][job]))];
+            shop.Seconds[saw][job], shop.Release[saw][job], shop.Due[saw][job], shop.Weight[saw][job], shop.WorkCost[saw][job], shop.SetUpRate[saw][job]))];
+        axis = shop.Axes[saw].IsOneWindow ? null : shop.Axes[saw];
         Jobs = new int[width];
         scratch = new int[width];
         finish = new long[width];
         cost = new long[width];
+        ownCost = new long[width];
         lateWeight = new long[width];
         waits = new int[width];
         finish[0] = shop.Start[saw];
@@ -62,7 +66,7 @@ internal sealed class SawSequence
 
     public long FinishAt(int place) => finish[place];
 
-    public bool IsLate(int place) => numbers[Jobs[place]] is { Weight: > 0 } job && finish[place] > job.Due;
+    public bool IsLate(int place) => numbers[Jobs[place]] is { Weight: > 0 } job && TimeOf(finish[place]) > job.Due;
 
     public void Use(FinishPenalty penalty)
     {
@@ -141,10 +145,13 @@ internal sealed class SawSequence
             var change = setUp[(before * width) + job];
             time = Math.Max(time + change, next.Release) + next.Seconds;
             // No branch: whether a job is late is hard to foresee.
-            var late = time - next.Due;
-            return (next.Rate * (change + next.Seconds)) + (next.Weight * (late & ~(late >> 63)));
+            var late = TimeOf(time) - next.Due;
+            return next.WorkCost + (next.SetUpRate * change) + (next.Weight * (late & ~(late >> 63)));
         }
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private long TimeOf(long second) => axis is null ? second : axis.TimeOf(second);
 
     private long Tail(long time, long sum, int before, int tail, long limit)
     {
@@ -176,7 +183,7 @@ internal sealed class SawSequence
 
     /// <summary>
     /// What a change costs at least, from running sums: tardiness is convex in a shift, so that a part of the sequence that is shifted
-    /// costs no less than its tangent says.
+    /// costs no less than its tangent says. With breaks that holds of later shifts alone, as time passes no slower than attended time.
     /// </summary>
     private long AtLeast(int keep, ReadOnlySpan<Piece> pieces, int tail)
     {
@@ -214,8 +221,13 @@ internal sealed class SawSequence
             var first = Jobs[from];
             var change = setUp[(before * width) + first] - setUp[(Jobs[from - 1] * width) + first];
             var shift = time + setUp[(before * width) + first] - (finish[from] - numbers[first].Seconds);
-            var part = cost[to] - cost[from - 1] + (numbers[first].Rate * change);
-            if (shift < 0 || waits[to] == waits[from - 1])
+            var part = cost[to] - cost[from - 1] + (numbers[first].SetUpRate * change);
+            if (axis is not null && shift < 0)
+            {
+                part = ownCost[to] - ownCost[from - 1] + (numbers[first].SetUpRate * change);
+                time = finish[to] + shift;
+            }
+            else if (shift < 0 || waits[to] == waits[from - 1])
             {
                 part += shift * (lateWeight[to] - lateWeight[from - 1]);
                 time = finish[to] + shift;
@@ -240,7 +252,8 @@ internal sealed class SawSequence
                 var time = finish[place - 1];
                 cost[place] = cost[place - 1] + Follow(before, job, ref time);
                 finish[place] = time;
-                lateWeight[place] = lateWeight[place - 1] + (time > next.Due ? next.Weight : 0);
+                ownCost[place] = ownCost[place - 1] + next.WorkCost + (next.SetUpRate * (free - finish[place - 1]));
+                lateWeight[place] = lateWeight[place - 1] + (TimeOf(time) > next.Due ? next.Weight : 0);
                 waits[place] = waits[place - 1] + (next.Release >= free && next.Release > finish[0] ? 1 : 0);
             }
             Work += Count - from + 10;

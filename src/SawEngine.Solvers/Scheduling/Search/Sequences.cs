@@ -53,12 +53,11 @@ internal sealed class Sequences
         return last;
     }
 
-    /// <summary>Sets the target of the makespan a second before a finish.</summary>
+    /// <summary>Sets the target of the makespan a second before a finish; where the makespan costs nothing, the least there is, so that of equal costs the earlier is preferred.</summary>
     public void Aim(long finish)
     {
-        if (shop.MakespanRate == 0)
-            return;
-        var penalty = new FinishPenalty(finish - 1, shop.MakespanRate * WeightOfLateFinish, shop.MakespanRate);
+        var rate = Math.Max(1, shop.MakespanRate);
+        var penalty = new FinishPenalty(finish - 1, rate * WeightOfLateFinish, rate);
         foreach (var saw in Saws)
             saw.Use(penalty);
     }

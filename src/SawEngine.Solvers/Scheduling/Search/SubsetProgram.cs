@@ -94,10 +94,9 @@ internal sealed class SubsetProgram
     private void Add(int at, int before, long time, long cost, int job)
     {
         var setUp = shop.SetUp[saw][(before * (shop.Jobs + 1)) + job];
-        var busy = setUp + shop.Seconds[saw][job];
         var finish = Math.Max(time + setUp, shop.Release[saw][job]) + shop.Seconds[saw][job];
         var late = Math.Max(0, finish - shop.Due[saw][job]);
-        var sum = cost + (shop.Weight[saw][job] * late / ScheduleCost.SecondsPerHour) + (shop.Rate[saw][job] / ScheduleCost.SecondsPerHour * busy);
+        var sum = cost + (shop.Weight[saw][job] * late / ScheduleCost.SecondsPerHour) + ((shop.WorkCost[saw][job] + (shop.SetUpRate[saw][job] * setUp)) / ScheduleCost.SecondsPerHour);
         var entry = new Entry(finish, sum, at, job);
         if (Value(entry) < limit)
             candidates.Add(entry);
