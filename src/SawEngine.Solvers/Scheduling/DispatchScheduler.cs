@@ -13,8 +13,8 @@ namespace SawEngine.Solvers.Scheduling;
 public sealed class DispatchScheduler : IScheduler
 {
     // Some microseconds each.
-    private const long StandardPlacementsPerJob = 5_000;
-    private const long ThoroughPlacementsPerJob = 50_000;
+    private const long StandardPlacementsPerJob = 3_000;
+    private const long ThoroughPlacementsPerJob = 24_000;
     private const int ShareOfProved = 10;
     private const int ShareOfSplit = 2;
     private const string Improved = "_improved";

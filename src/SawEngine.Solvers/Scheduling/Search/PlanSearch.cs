@@ -11,7 +11,7 @@ internal static class PlanSearch
     private const long WorkPerCubeOfJobs = 550;
     private const int ThoroughTimes = 8;
     private const int ShareOfProved = 10;
-    private const int ShareOfNear = 4;
+    private const long WorkPerJobOfNear = 300_000; // the clock has the last word, and needs its time
     private const int ShareWithoutSetUps = 2;
 
     /// <summary>The plan found, null where numbers are too large to search with; whether no plan of the same jobs costs less.</summary>
@@ -29,8 +29,9 @@ internal static class PlanSearch
 
     private static long WorkFor(AxisShop axis, Effort effort, bool proves)
     {
-        var share = proves ? ShareOfProved : !axis.IsExact ? ShareOfNear : axis.HasSetUps ? 1 : ShareWithoutSetUps;
-        return Math.Min(StandardWork, WorkPerCubeOfJobs * axis.Jobs * axis.Jobs * axis.Jobs) * (effort == Effort.Thorough ? ThoroughTimes : 1) / share;
+        var share = proves ? ShareOfProved : axis.HasSetUps || !axis.IsExact ? 1 : ShareWithoutSetUps;
+        var most = axis.IsExact ? StandardWork : WorkPerJobOfNear * axis.Jobs;
+        return Math.Min(most, WorkPerCubeOfJobs * axis.Jobs * axis.Jobs * axis.Jobs) * (effort == Effort.Thorough ? ThoroughTimes : 1) / share;
     }
 
     /// <summary>In the units of the search; below all costs where these are not those of the clock.</summary>
