@@ -306,6 +306,7 @@ public sealed class ScheduleEvaluationTests(ServiceHost host)
     private async Task AssertAgreement(JsonObject request, JsonObject solved)
     {
         var evaluated = request.DeepClone().AsObject();
+        Assert.DoesNotContain(solved["unscheduled"]!.AsArray(), job => (string?)job!["reason"] == UnscheduledReason.NotVerified);
         evaluated["schedule"] = new JsonObject { ["jobs"] = solved["jobs"]!.DeepClone(), ["unscheduled"] = solved["unscheduled"]!.DeepClone() };
         var answer = await Answer(evaluated);
 
