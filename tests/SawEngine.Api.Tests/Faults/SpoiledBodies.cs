@@ -25,9 +25,14 @@ internal sealed class SpoiledBodies(JsonNode document, JsonNode example)
         ["blades"] = "bladeId",
         ["calendars"] = "calendarId",
         ["jobs"] = "jobId",
+        ["operators"] = "operatorId",
+        ["cranes"] = "craneId",
         ["cuts"] = "cutId",
         ["layouts"] = "layoutId",
     };
+
+    /// <summary>Lists of that name whose items need not be unique: what an edit lists twice is part of the answer.</summary>
+    private static readonly string[] NotUnique = ["#/schedule/jobs"];
 
     /// <summary>All bodies for a request schema.</summary>
     public IEnumerable<SpoiledBody> All(JsonNode schema) =>
@@ -99,7 +104,7 @@ internal sealed class SpoiledBodies(JsonNode document, JsonNode example)
             yield return Put("an empty list", at, "[]", 422, "empty");
         if ((int?)schema["maxItems"] is { } most and <= LongestListToExceed && list.Count > 0)
             yield return Put("a list too long", at, $"[{string.Join(',', Enumerable.Repeat(list[0]!.ToJsonString(), most + 1))}]", 422, "too_many");
-        if (list.Count > 0 && list[0] is JsonObject item && Ids.TryGetValue(at.Split('/')[^1], out var id) && item.ContainsKey(id))
+        if (list.Count > 0 && list[0] is JsonObject item && Ids.TryGetValue(at.Split('/')[^1], out var id) && item.ContainsKey(id) && !NotUnique.Contains(at))
             yield return new("an id twice", Edited(at, text => text[..^1] + "," + item.ToJsonString() + "]"), 422, $"{at}/{list.Count}/{id}", "duplicate_id");
     }
 

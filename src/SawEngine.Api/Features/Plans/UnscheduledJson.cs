@@ -10,8 +10,6 @@ public sealed record UnscheduledJson
     public required string JobId { get; init; }
 
     /// <summary>Why.</summary>
-    [KnownValues(
-        UnscheduledReason.NoSaw, UnscheduledReason.NoShift, UnscheduledReason.StepLongerThanShift, UnscheduledReason.CutExceedsBladeLife,
-        UnscheduledReason.PredecessorUnscheduled, UnscheduledReason.FrozenSawCannotTakeIt, UnscheduledReason.NoOneToSetUp, UnscheduledReason.NotVerified)]
+    [KnownValues(typeof(UnscheduledReason))]
     public required string Reason { get; init; }
 }

@@ -8,15 +8,18 @@ namespace SawEngine.Api.Features.ScheduleEvaluations;
 internal sealed class EditedSchedule
 {
     private readonly ScheduleMapping _mapping;
+    private readonly IReadOnlyList<EditedRow> _rowOfJob;
 
     public EditedSchedule(ScheduleEvaluationRequest request, ScheduleMapping mapping, IScheduleTimer timer)
     {
         _mapping = mapping;
-        Rows = new(request.Schedule.Jobs, mapping.Problem);
         IsTimed = request.Schedule.Jobs.Any(row => row.Work.Count == 0);
+        Rows = new(request.Schedule.Jobs, mapping.Problem, IsTimed);
         var timed = IsTimed ? timer.Time(mapping.Problem, Sequences()) : null;
         NoRoom = timed?.Unscheduled ?? [];
         Jobs = timed?.Jobs ?? [.. Rows.InOrder().Select(Stated)];
+        var rows = Rows.InOrder().GroupBy(row => (row.Row.Json.JobId, row.Row.Json.SawId, row.Row.Json.FirstStep - 1), row => row.Row).ToDictionary(alike => alike.Key, alike => new Queue<EditedRow>(alike));
+        _rowOfJob = [.. Jobs.Select(job => rows[(job.JobId, job.SawId, job.FirstStep)].Dequeue())];
         Terms = ScheduleCost.Terms(mapping.Problem, Jobs);
         Schedule = new()
         {
@@ -45,6 +48,9 @@ internal sealed class EditedSchedule
 
     /// <summary>The same as a schedule.</summary>
     public Schedule Schedule { get; }
+
+    /// <summary>The row of one of the jobs, by its place among them.</summary>
+    public EditedRow RowOf(int index) => _rowOfJob[index];
 
     /// <summary>A warning where times are stated that do not count.</summary>
     public IEnumerable<WarningJson> Warnings()

@@ -34,7 +34,9 @@ internal static class ScheduleEvaluationExample
             "jobs": [
               {"jobId": "J1", "sawId": "saw-1", "start": "2026-11-30T06:00:00+01:00", "finish": "2026-11-30T07:30:00+01:00"},
               {"jobId": "J2", "sawId": "saw-1", "start": "2026-11-30T07:40:00+01:00", "finish": "2026-11-30T10:45:00+01:00"}
-            ]
+            ],
+            "costPerHourMoved": 2,
+            "costPerSawChange": 5
           },
           "schedule": {"jobs": [{"jobId": "J2", "sawId": "saw-1", "sequence": 1}, {"jobId": "J1", "sawId": "saw-1", "sequence": 2}]},
           "compare": true

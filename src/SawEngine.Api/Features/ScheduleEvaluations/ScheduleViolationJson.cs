@@ -10,11 +10,7 @@ public sealed record ScheduleViolationJson
     public required string Pointer { get; init; }
 
     /// <summary>The rule, for a program.</summary>
-    [KnownValues(
-        ScheduleRule.UnknownJob, ScheduleRule.JobMissing, ScheduleRule.JobListedTwice, ScheduleRule.UnknownSaw, ScheduleRule.SawNotEligible, ScheduleRule.SequenceBroken,
-        ScheduleRule.StartsBeforePlan, ScheduleRule.Overlap, ScheduleRule.SetUpMissing, ScheduleRule.SetUpUnneeded, ScheduleRule.SetUpOrder, ScheduleRule.SetUpDuration,
-        ScheduleRule.SetUpOutsideShift, ScheduleRule.WorkBeforeRelease, ScheduleRule.WorkOutsideShift, ScheduleRule.WorkDuration, ScheduleRule.WorkSteps, ScheduleRule.WorkSplit,
-        ScheduleRule.WorkPaused, ScheduleRule.BladeWornOut, ScheduleRule.UnknownReason, EditedScheduleRule.StatementDiffers)]
+    [KnownValues(typeof(ScheduleRule), EditedScheduleRule.StatementDiffers)]
     public required string Code { get; init; }
 
     /// <summary>What breaks it, for a person.</summary>

@@ -18,9 +18,9 @@ public sealed class ScheduleTests(ServiceHost host)
     /// it, 09:30 to 09:40; work of 5400 s to 11:10. J1 first would need a second change of the blade.
     /// </summary>
     [Fact]
-    public async Task Example_is_as_by_hand()
+    public async Task Schedule_is_as_by_hand()
     {
-        var answer = await Answer(Example());
+        var answer = await Answer(Json(ByHand.Json));
 
         Assert.Equal(["J2 2026-11-30T06:15:00+01:00 2026-11-30T08:50:00+01:00", "J1 2026-11-30T09:40:00+01:00 2026-11-30T11:10:00+01:00"], Times(answer, "saw-1"));
         Assert.Equal(["J3 2026-11-30T09:30:00+01:00 2026-11-30T10:00:01+01:00"], Times(answer, "saw-2"));
@@ -135,6 +135,34 @@ public sealed class ScheduleTests(ServiceHost host)
         { """{"jobs": [{"jobId": "J", "options": [{"sawId": "s", "seconds": 60}, {"sawId": "s", "seconds": 70}]}]}""", "#/jobs/0/options/1/sawId", FaultCode.DuplicateId },
         { """{"jobs": [{"jobId": "J", "due": "2046-01-01T00:00:00Z", "options": []}]}""", "#/jobs/0/due", FaultCode.DateOutOfRange },
         { """{"jobs": [{"jobId": "J", "release": "2006-01-01T00:00:00Z", "options": []}]}""", "#/jobs/0/release", FaultCode.DateOutOfRange },
+        { """{"jobs": [{"jobId": "J", "after": ["K"], "options": []}]}""", "#/jobs/0/after/0", FaultCode.UnknownJob },
+        { """{"jobs": [{"jobId": "J", "after": ["J"], "options": []}]}""", "#/jobs/0/after", FaultCode.AfterItself },
+        { """{"jobs": [{"jobId": "J", "after": ["K", "K"], "options": []}, {"jobId": "K", "options": []}]}""", "#/jobs/0/after/1", FaultCode.DuplicateId },
+        { """{"jobs": [{"jobId": "J", "options": []}, {"jobId": "K", "after": ["J", "M"], "options": []}, {"jobId": "L", "after": ["K"], "options": []}, {"jobId": "M", "after": ["L"], "options": []}]}""", "#/jobs/1/after", FaultCode.AfterItself },
+        { """{"jobs": [{"jobId": "J", "frozen": {"sawId": "saw", "start": "2026-11-30T07:00:00Z"}, "options": []}]}""", "#/jobs/0/frozen/sawId", FaultCode.UnknownSaw },
+        { """{"jobs": [{"jobId": "J", "frozen": {"sawId": "s", "start": "2046-11-30T07:00:00Z"}, "options": []}]}""", "#/jobs/0/frozen/start", FaultCode.DateOutOfRange },
+        { """{"jobs": [{"jobId": "J", "frozen": {"sawId": "s", "start": "2026-11-30T05:00:00Z"}, "options": []}, {"jobId": "K", "frozen": {"sawId": "s", "start": "2026-11-30T06:00:00Z"}, "options": []}]}""", "#/jobs/1/frozen", FaultCode.FrozenJobsOverlap },
+        { """{"jobs": [{"jobId": "J", "mostParts": 0, "options": []}]}""", "#/jobs/0/mostParts", FaultCode.TooSmall },
+        { """{"jobs": [{"jobId": "J", "mostParts": 2, "options": [{"sawId": "s", "seconds": 60, "steps": 4}, {"sawId": "never", "seconds": 60, "steps": 5}]}]}""", "#/jobs/0/options", FaultCode.StepsDiffer },
+        { """{"jobs": [{"jobId": "J", "mostParts": 2, "options": [{"sawId": "s", "seconds": 60, "steps": 4}, {"sawId": "never", "seconds": 0.001, "steps": 4}]}]}""", "#/jobs/0/options", FaultCode.StepsDiffer },
+        { """{"jobs": [{"jobId": "J", "options": [{"sawId": "s", "seconds": 60, "mayRunUnattended": true}]}]}""", "#/jobs/0/options/0/mayRunUnattended", FaultCode.GradeRequired },
+        { """{"jobs": [{"jobId": "J", "options": [{"sawId": "s", "seconds": 60, "grade": "S356J2"}]}]}""", "#/jobs/0/options/0/grade", FaultCode.UnknownGrade },
+        { """{"jobs": [{"jobId": "J", "options": [{"sawId": "s", "seconds": 60, "steps": 2, "loads": 3, "loadSeconds": 60}]}]}""", "#/jobs/0/options/0/loads", FaultCode.MoreLoadsThanSteps },
+        { """{"jobs": [{"jobId": "J", "options": [{"sawId": "s", "seconds": 60, "loads": 1}]}]}""", "#/jobs/0/options/0", FaultCode.ValueRequired },
+        { """{"jobs": [{"jobId": "J", "options": [{"sawId": "s", "seconds": 60, "loadSeconds": 60}]}]}""", "#/jobs/0/options/0/loadSeconds", FaultCode.LoadsRequired },
+        { """{"jobs": [{"jobId": "J", "options": [{"sawId": "s", "seconds": 60, "craneLoads": true}]}]}""", "#/jobs/0/options/0/craneLoads", FaultCode.LoadsRequired },
+        { """{"jobs": [{"jobId": "J", "options": [{"sawId": "s", "seconds": 60, "loads": 1, "loadSeconds": 0}]}]}""", "#/jobs/0/options/0/loadSeconds", FaultCode.MustBePositive },
+        { """{"jobs": [{"jobId": "J", "options": [{"sawId": "s", "seconds": 60, "angleDegrees": -90.5}]}]}""", "#/jobs/0/options/0/angleDegrees", FaultCode.TooSmall },
+        { """{"jobs": [{"jobId": "J", "options": [{"sawId": "s", "seconds": 60, "angleDegrees": 22.5001}]}]}""", "#/jobs/0/options/0/angleDegrees", FaultCode.TooFine },
+        { """{"grades": [{"gradeId": "g", "densityKgPerM3": 7850, "likeGrade": "C45"}, {"gradeId": "g", "densityKgPerM3": 7850, "likeGrade": "C45"}]}""", "#/grades/1/gradeId", FaultCode.DuplicateId },
+        { """{"grades": [{"gradeId": "g", "densityKgPerM3": 7850, "likeGrade": "C44"}]}""", "#/grades/0/likeGrade", FaultCode.UnknownGrade },
+        { """{"weights": {"tardiness": -1}}""", "#/weights/tardiness", FaultCode.TooSmall },
+        { """{"weights": {"overtime": 1001}}""", "#/weights/overtime", FaultCode.TooLarge },
+        { """{"makespanCostPerHour": -1}""", "#/makespanCostPerHour", FaultCode.TooSmall },
+        { """{"previous": {"jobs": [{"jobId": "J", "sawId": "s", "start": "2026-11-30T06:00:00Z"}, {"jobId": "J", "sawId": "s", "start": "2026-11-30T06:00:00Z"}]}}""", "#/previous/jobs/1/jobId", FaultCode.DuplicateId },
+        { """{"previous": {"jobs": [{"jobId": "J", "sawId": "s", "start": "2006-11-30T06:00:00Z"}]}}""", "#/previous/jobs/0/start", FaultCode.DateOutOfRange },
+        { """{"previous": {"jobs": [{"jobId": "J", "sawId": "s", "start": "2026-11-30T06:00:00Z", "finish": "2106-11-30T06:00:00Z"}]}}""", "#/previous/jobs/0/finish", FaultCode.DateOutOfRange },
+        { """{"previous": {"jobs": [], "costPerHourMoved": 10001}}""", "#/previous/costPerHourMoved", FaultCode.TooLarge },
         { """{"currency": "eur"}""", "#/currency", FaultCode.InvalidCurrency },
         { """{"timeZone": "Vienna"}""", "#/timeZone", FaultCode.UnknownTimeZone },
         { """{"planStart": "1850-01-01T00:00:00Z"}""", "#/planStart", FaultCode.DateOutOfRange },
@@ -152,6 +180,58 @@ public sealed class ScheduleTests(ServiceHost host)
 
         Assert.Equal([$"{pointer} {code}"], problem["errors"]!.AsArray().Select(fault => $"{fault!["pointer"]} {fault["code"]}"));
         Assert.True(Pointers.Resolves(pointer, request));
+    }
+
+    /// <summary>Two circles, a job behind one of them, and a chain that is none: each circle is a fault once, at the job of it that is listed first.</summary>
+    [Fact]
+    public async Task Each_circle_of_jobs_is_told_once()
+    {
+        string[] after = ["", "2", "3", "1", "3", "7,4", "5", "6", "8"];
+        var request = OneSaw(after.Select((ids, i) =>
+        {
+            var job = Json($$"""{"jobId": "{{i}}", "options": []}""");
+            job["after"] = new JsonArray([.. ids.Split(',', StringSplitOptions.RemoveEmptyEntries).Select(id => (JsonNode)id)]);
+            return job;
+        }));
+
+        var problem = await host.Post(Path, request.ToJsonString(), 422);
+
+        Assert.Equal(
+            ["#/jobs/1/after This job waits for itself: `1` after `2` after `3` after `1`.", "#/jobs/5/after This job waits for itself: `5` after `7` after `6` after `5`.", "#/jobs/8/after This job waits for itself: `8` after `8`."],
+            problem["errors"]!.AsArray().Select(fault => $"{fault!["pointer"]} {fault["detail"]}"));
+    }
+
+    /// <summary>Each job follows the hundred before it: no circle, and no more work than there are pairs.</summary>
+    [Fact]
+    public async Task Long_chain_is_no_circle()
+    {
+        var request = OneSaw(Enumerable.Range(0, ScheduleLimits.Jobs).Select(i =>
+        {
+            var job = Json($$"""{"jobId": "{{i}}", "options": []}""");
+            job["after"] = new JsonArray([.. Enumerable.Range(Math.Max(0, i - ScheduleLimits.After), Math.Min(i, ScheduleLimits.After)).Select(before => (JsonNode)$"{before}")]);
+            return job;
+        }));
+
+        Assert.Equal("none", (string?)(await Answer(request))["status"]);
+    }
+
+    /// <summary>Titanium is cut attended, whatever the saw could do: all of its work lies in the shifts, and the answer says so.</summary>
+    [Fact]
+    public async Task Titanium_never_runs_unattended()
+    {
+        var request = OneSaw([Json("""{"jobId": "J", "options": [{"sawId": "s", "seconds": 100000, "steps": 1000, "grade": "Ti-6Al-4V", "mayRunUnattended": true}]}""")]);
+        request["shop"]!["saws"]![0]!["unattended"] = JsonNode.Parse("""{"bars": 100, "cuts": 10000}""");
+
+        var answer = await Answer(request);
+
+        Assert.Equal("attended_only_grade", (string?)answer["warnings"]!.AsArray().Single()!["code"]);
+        Assert.Equal(100_000, (int)answer["totals"]!["workSeconds"]!);
+        Assert.Equal(0, (int)answer["totals"]!["unattendedSeconds"]!);
+        Assert.All(Job(answer, "J")["work"]!.AsArray(), span =>
+        {
+            var (start, finish) = ((DateTimeOffset)span!["start"]!, (DateTimeOffset)span["finish"]!);
+            Assert.True(start.Date == finish.Date && start.TimeOfDay >= TimeSpan.FromHours(6) && finish.TimeOfDay <= TimeSpan.FromHours(23), $"{start} to {finish}");
+        });
     }
 
     [Fact]
