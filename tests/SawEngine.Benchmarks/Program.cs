@@ -5,7 +5,7 @@ using SawEngine.Benchmarks.Peers;
 using SawEngine.Benchmarks.Properties;
 using SawEngine.Benchmarks.Quality;
 
-// `quality nesting` and `quality scheduling` measure solution quality, `properties nesting` and `properties scheduling` hold random nests and schedules against what must hold of all, `peers nesting` sets it beside general methods (each by `peer` in a process of its own); `latency PATH FILE [CALLS]` and `throughput PATH FILE [SECONDS [CLIENTS]]` measure the service as a caller sees it; anything else goes to the benchmark runner.
+// `quality nesting` and `quality scheduling` measure solution quality, `properties nesting` and `properties scheduling` hold random nests and schedules against what must hold of all, `peers nesting` and `peers scheduling` set it beside general methods (those of nesting each by `peer` in a process of its own); `latency PATH FILE [CALLS]` and `throughput PATH FILE [SECONDS [CLIENTS]]` measure the service as a caller sees it; anything else goes to the benchmark runner.
 switch (args)
 {
     case ["quality", "nesting", ..]:
@@ -16,6 +16,8 @@ switch (args)
         return NestingProperties.Run(args.Skip(2));
     case ["properties", "scheduling", ..]:
         return SchedulingProperties.Run(args.Skip(2));
+    case ["peers", "scheduling", ..]:
+        return SchedulingComparison.Run(args.Skip(2));
     case ["peers", "nesting", ..]:
         return await PeerComparison.Run(args.Skip(2));
     case [PeerProcess.Verb, var name, var seconds]:
