@@ -17,6 +17,7 @@ public sealed class DispatchScheduler : IScheduler
     private const long ThoroughPlacementsPerJob = 24_000;
     private const int ShareOfProved = 10;
     private const int ShareOfSplit = 2;
+    private const int ShareOfDescent = 6;
     private const string Improved = "_improved";
     private const string Earlier = "earlier_schedule";
 
@@ -49,6 +50,7 @@ public sealed class DispatchScheduler : IScheduler
         isLeast &= best.Score().Unscheduled == first.Score.Unscheduled && !shop.Jobs.Any(job => job.MostParts > 1);
         // Where nothing costs less, something may still be done earlier.
         best = DecodedSearch.Run(best, new(Placements(shop, effort) / (isLeast ? ShareOfProved : 1), cancellation));
+        best = Descent.Run(best, new(Placements(shop, effort) / ShareOfDescent, cancellation));
         best = Splitting.Run(best, plan => DecodedSearch.Run(plan, new(Placements(plan.Shop, effort) / ShareOfSplit, cancellation)));
         return best.ToSchedule(best.Score().CompareTo(first.Score) < 0 ? first.Name + Improved : first.Name, isLeast);
     }

@@ -5,10 +5,10 @@ namespace SawEngine.Solvers.Scheduling;
 /// <summary>Other places for one job of a plan, the others in their order.</summary>
 internal sealed class Placements
 {
-    private readonly SawPlan plan;
     private readonly WorkMeter meter;
     private readonly Decoding decoding;
     private readonly AxisSequences? axis;
+    private SawPlan plan;
 
     public Placements(SawPlan plan, WorkMeter meter)
     {
@@ -17,15 +17,19 @@ internal sealed class Placements
         axis = AxisSequences.Of(plan, new(long.MaxValue, CancellationToken.None));
     }
 
-    /// <summary>The plans with the job at its most promising places on some saws, so many of each saw, timed.</summary>
-    public IEnumerable<(int Saw, SawPlan Plan)> Best(int job, Predicate<int> isWanted, int places)
+    /// <summary>Goes on with another plan of the same jobs.</summary>
+    public void Use(SawPlan other)
     {
-        for (var saw = 0; saw < plan.Sequences.Length; saw++)
-            if (isWanted(saw) && plan.Shop.Work[job][saw] is not null)
-                foreach (var place in PlacesOn(saw, job).Take(places))
-                    if (!meter.Stopped)
-                        yield return (saw, With(job, saw, place));
+        plan = other;
+        axis?.ReadFrom(other);
     }
+
+    /// <summary>The plans with the job at its most promising places on some saws, so many of each saw, the most promising first, timed.</summary>
+    public IEnumerable<(int Saw, SawPlan Plan)> Best(int job, Predicate<int> isWanted, int placesPerSaw) =>
+        Enumerable.Range(0, plan.Sequences.Length).Where(saw => isWanted(saw) && plan.Shop.Work[job][saw] is not null)
+            .SelectMany(saw => PlacesOn(saw, job).Take(placesPerSaw).Select(one => (Saw: saw, one.Place, one.Cost)))
+            .OrderBy(one => one.Cost).TakeWhile(_ => !meter.Stopped)
+            .Select(one => (one.Saw, With(job, one.Saw, one.Place)));
 
     /// <summary>The plan with the job at a place of a saw's sequence without it, timed.</summary>
     public SawPlan With(int job, int saw, int place)
@@ -40,11 +44,11 @@ internal sealed class Placements
     }
 
     /// <summary>Places after the frozen jobs, by what the axis says that they cost.</summary>
-    private IEnumerable<int> PlacesOn(int saw, int job)
+    private IEnumerable<(int Place, long Cost)> PlacesOn(int saw, int job)
     {
         var frozen = plan.FrozenCount(saw);
         return axis is not null
-            ? axis.PlacesByCost(job, saw).Select(place => frozen + place)
-            : Enumerable.Range(frozen, plan.Sequences[saw].Count(other => other != job) - frozen + 1);
+            ? axis.PlacesByCost(job, saw).Select(one => (frozen + one.Place, one.Cost))
+            : Enumerable.Range(frozen, plan.Sequences[saw].Count(other => other != job) - frozen + 1).Select(place => (place, 0L));
     }
 }

@@ -52,8 +52,8 @@ internal sealed class AxisSequences
         }
     }
 
-    /// <summary>Places of a saw's sequence, counted from 0, at which a job, wherever it is now, may go, the least costly first; none where it cannot run there.</summary>
-    public IReadOnlyList<int> PlacesByCost(int index, int saw)
+    /// <summary>Places of a saw's sequence, counted from 0, at which a job, wherever it is now, may go, and what it adds there, the least first; none where it cannot run there.</summary>
+    public IReadOnlyList<(int Place, long Cost)> PlacesByCost(int index, int saw)
     {
         var (job, to) = (jobs[index], Sequences.Saws[saw]);
         if (job == 0 || !to.CanRun(job))
@@ -64,8 +64,8 @@ internal sealed class AxisSequences
                 Sequences.Change(home, at - 1, [], at + 1);
         hand ??= new(shop, 0);
         hand.Jobs[1] = job;
-        var places = Enumerable.Range(0, to.Count + 1).Select(place => (Place: place, Cost: to.Try(place, [new(hand, 1, 1)], place + 1, long.MaxValue)))
-            .OrderBy(one => one.Cost).ThenBy(one => one.Place).Select(one => one.Place).ToList();
+        var places = Enumerable.Range(0, to.Count + 1).Select(place => (Place: place, Cost: to.Try(place, [new(hand, 1, 1)], place + 1, long.MaxValue) - to.Total))
+            .OrderBy(one => one.Cost).ThenBy(one => one.Place).ToList();
         before.PutBack();
         return places;
     }

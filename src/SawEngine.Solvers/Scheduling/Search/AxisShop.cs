@@ -119,11 +119,11 @@ internal sealed class AxisShop
         return axis.TimeOf((long)Int128.Min(sum, LongestTime)) + latest;
     }
 
-    private (long Start, SetUpState State) AfterFrozen(int saw, SawPlan plan)
+    private (long Start, SetUpNumbers State) AfterFrozen(int saw, SawPlan plan)
     {
-        var (start, state) = (0L, shop.Saws[saw].InitialState);
+        var (start, state) = (0L, shop.NewState(saw).SetUp);
         foreach (var job in plan.Sequences[saw].Take(plan.FrozenCount(saw)))
-            (start, state) = (plan.Finish[job], SetUpRules.After(state, shop.Work[job][saw]!.SetUp));
+            (start, state) = (plan.Finish[job], shop.Work[job][saw]!.SetUpNumbers.After(state));
         return (start, state);
     }
 
@@ -131,16 +131,15 @@ internal sealed class AxisShop
     private long SecondsOfWornBlades(int saw, SawWork work) => (long)(work.BladeShare * shop.Saws[saw].SetUpTimes.Blade / ScheduleSaw.FullBladeLife);
 
     /// <summary>The longest set-up before a job.</summary>
-    private long FillSetUps(int saw, int job, SawWork work, SetUpState first)
+    private long FillSetUps(int saw, int job, SawWork work, SetUpNumbers first)
     {
-        var (times, longest) = (shop.Saws[saw].SetUpTimes, 0L);
-        IsExact &= SetsAll(saw, work.SetUp, times);
+        var (table, longest) = (shop.Clocks[saw].SetUps, 0L);
+        IsExact &= SetsAll(saw, work.SetUp, shop.Saws[saw].SetUpTimes);
         for (var before = 0; before <= Jobs; before++)
         {
-            var state = before == 0 ? first : shop.Work[Index[before]][saw] is { } other ? SetUpRules.After(first, other.SetUp) : null;
-            if (before == job || state is null)
+            if (before == job || (before > 0 && shop.Work[Index[before]][saw] is null))
                 continue;
-            var seconds = SetUpRules.Seconds(state, work.SetUp, times);
+            var seconds = table.Seconds(before == 0 ? first : shop.Work[Index[before]][saw]!.SetUpNumbers.After(first), work.SetUpNumbers);
             SetUp[saw][(before * (Jobs + 1)) + job] = seconds;
             longest = Math.Max(longest, seconds);
         }
