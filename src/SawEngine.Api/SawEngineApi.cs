@@ -29,7 +29,7 @@ public static partial class SawEngineApi
         new EstimateOperation(nester, new DispatchScheduler()),
         new NestOperation(nester),
         new NestEvaluationOperation(nester),
-        new ScheduleOperation(new DispatchScheduler()),
+        new ScheduleOperation(new DispatchScheduler(), new ScheduleExplainer()),
         new ScheduleEvaluationOperation(new DispatchScheduler(), new SequenceTimer()),
         new CuttingDataOperation(),
     ];

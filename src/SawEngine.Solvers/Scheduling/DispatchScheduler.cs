@@ -6,13 +6,14 @@ namespace SawEngine.Solvers.Scheduling;
 
 /// <summary>
 /// Dispatching rules that mind set-ups, each as a list schedule on unlike saws, the best kept: least jobs left out, then least cost,
-/// then earliest deliveries, then shortest, then the earlier rule. From <see cref="Effort.Standard"/> up the best is improved by a search
-/// on arrays of sequences, and proved where jobs are few; then, by the clock itself, by moving and exchanging jobs and by taking some
-/// out and putting them back. All within a fixed amount of work.
+/// then earliest deliveries, then shortest, then the earlier rule; where there is an earlier schedule, that is one more to begin with. At the least effort
+/// single jobs are moved where that costs less. From <see cref="Effort.Standard"/> up the best is improved by a search on arrays of sequences, and proved
+/// where jobs are few; then by its own times, with operators, cranes and overtime; late jobs that may be split are split. All within a fixed amount of work.
 /// </summary>
 public sealed class DispatchScheduler : IScheduler
 {
     // Some microseconds each.
+    private const long QuickPlacementsPerJob = 300;
     private const long StandardPlacementsPerJob = 3_000;
     private const long ThoroughPlacementsPerJob = 24_000;
     private const int ShareOfProved = 10;
@@ -27,16 +28,18 @@ public sealed class DispatchScheduler : IScheduler
     private static readonly int[] SetUpLookAheads = [2, 6, 15];
 
     private readonly IReadOnlyList<DispatchRule> rules;
+    private readonly bool isRuleAlone;
 
     /// <summary>All rules.</summary>
     public DispatchScheduler()
-        : this(Enum.GetValues<DispatchRule>())
-    {
-    }
+        : this(Enum.GetValues<DispatchRule>()) => isRuleAlone = false;
 
-    /// <summary>The named rules only.</summary>
-    public DispatchScheduler(params IReadOnlyList<DispatchRule> rules) =>
+    /// <summary>The named rules only; at the least effort nothing but they.</summary>
+    public DispatchScheduler(params IReadOnlyList<DispatchRule> rules)
+    {
         this.rules = rules.Count > 0 ? rules : throw new ArgumentException("At least one rule is needed.", nameof(rules));
+        isRuleAlone = true;
+    }
 
     /// <inheritdoc/>
     public Schedule Solve(ScheduleProblem problem, Effort effort, CancellationToken cancellation)
@@ -44,7 +47,7 @@ public sealed class DispatchScheduler : IScheduler
         var shop = new Shop(problem);
         var first = First(shop, cancellation);
         if (effort == Effort.Quick)
-            return first.Plan.ToSchedule(first.Name);
+            return Named(isRuleAlone ? first.Plan : Descent.Run(first.Plan, new(shop.Jobs.Length * QuickPlacementsPerJob, cancellation)), first);
         var (searched, isLeast) = PlanSearch.Run(first.Plan, effort, cancellation);
         var best = searched is null || searched.Score().CompareTo(first.Score) > 0 ? first.Plan : searched;
         isLeast &= best.Score().Unscheduled == first.Score.Unscheduled && !shop.Jobs.Any(job => job.MostParts > 1);
@@ -52,8 +55,11 @@ public sealed class DispatchScheduler : IScheduler
         best = DecodedSearch.Run(best, new(Placements(shop, effort) / (isLeast ? ShareOfProved : 1), cancellation));
         best = Descent.Run(best, new(Placements(shop, effort) / ShareOfDescent, cancellation));
         best = Splitting.Run(best, plan => DecodedSearch.Run(plan, new(Placements(plan.Shop, effort) / ShareOfSplit, cancellation)));
-        return best.ToSchedule(best.Score().CompareTo(first.Score) < 0 ? first.Name + Improved : first.Name, isLeast);
+        return Named(best, first, isLeast);
     }
+
+    private static Schedule Named(SawPlan plan, Candidate first, bool isLeast = false) =>
+        plan.ToSchedule(plan.Score().CompareTo(first.Score) < 0 ? first.Name + Improved : first.Name, isLeast);
 
     private static long Placements(Shop shop, Effort effort) =>
         shop.Jobs.Length * (effort == Effort.Standard ? StandardPlacementsPerJob : ThoroughPlacementsPerJob);

@@ -3,13 +3,14 @@ using SawEngine.Api.Operations;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Nesting;
 using SawEngine.Core.Scheduling;
+using SawEngine.Core.Scheduling.Explanations;
 
 namespace SawEngine.Api.Features.Schedules;
 
 /// <summary>Writes a schedule.</summary>
 internal sealed class ScheduleAnswer(ScheduleProblemRequest request, ScheduleMapping mapping, Schedule schedule)
 {
-    public ScheduleResponse Write(OperationContext context)
+    public ScheduleResponse Write(OperationContext context, ScheduleExplanation explanation)
     {
         context.Warnings.AddRange(mapping.Warnings());
         context.Warnings.AddRange(FrozenStarts.NotKept(mapping, schedule));
@@ -26,6 +27,8 @@ internal sealed class ScheduleAnswer(ScheduleProblemRequest request, ScheduleMap
             Totals = totals,
             Jobs = rows.Jobs(),
             Saws = rows.Saws(),
+            Reasons = [.. explanation.Jobs.OrderBy(job => job.JobId, StringComparer.Ordinal).ThenBy(job => job.FirstStep).Select(JobReasonsJson.Of)],
+            Lateness = [.. explanation.Late.Select(LatenessJson.Of)],
             Unscheduled = [.. schedule.Unscheduled.OrderBy(job => job.JobId, StringComparer.Ordinal).Select(job => new UnscheduledJson { JobId = job.JobId, Reason = job.Reason })],
             Changes = ScheduleComparison.Of(request, mapping, schedule.Jobs),
             Defaults = mapping.Defaults,

@@ -30,6 +30,12 @@ public sealed record ScheduleResponse : OperationResponse
     /// <summary>The saws that run, by id.</summary>
     public required IReadOnlyList<SawLoadJson> Saws { get; init; }
 
+    /// <summary>Why jobs are where they are, by id and first step.</summary>
+    public required IReadOnlyList<JobReasonsJson> Reasons { get; init; }
+
+    /// <summary>Why late jobs are late, and what would cure it, by id.</summary>
+    public required IReadOnlyList<LatenessJson> Lateness { get; init; }
+
     /// <summary>What runs on no saw, by job.</summary>
     public required IReadOnlyList<UnscheduledJson> Unscheduled { get; init; }
 
