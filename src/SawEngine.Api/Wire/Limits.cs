@@ -27,7 +27,7 @@ public static class Limits
     /// <summary>Most faults reported in one answer.</summary>
     public const int FaultsReported = 100;
 
-    /// <summary>Broken rules listed in one evaluation of a nest; all are counted.</summary>
+    /// <summary>Broken rules listed in one evaluation of a nest or a schedule; all are counted.</summary>
     public const int ViolationsReported = 1000;
 
     /// <summary>The most by which a quantity may be less in the search for near misses.</summary>

@@ -16,7 +16,7 @@ public static class ScheduleLimits
     public const int Loads = 1_000;
 
     /// <summary>Most jobs that one job follows.</summary>
-    public const int After = 100;
+    public const int Predecessors = 100;
 
     /// <summary>Most parts of a job.</summary>
     public const int Parts = 20;

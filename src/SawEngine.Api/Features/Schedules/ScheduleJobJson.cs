@@ -26,7 +26,7 @@ public sealed record ScheduleJobJson
     public required IReadOnlyList<JobOptionJson> Options { get; init; }
 
     /// <summary>Jobs whose work is finished before its own starts; a set-up for it may be earlier.</summary>
-    [MaxLength(ScheduleLimits.After)]
+    [MaxLength(ScheduleLimits.Predecessors)]
     public IReadOnlyList<string> After { get; init; } = [];
 
     /// <summary>Where it stays; it may go anywhere where absent.</summary>

@@ -28,6 +28,17 @@ public sealed record LimitsJson
         PlanShifts = Wire.PlanLimits.Shifts,
         PlanBreaks = Wire.PlanLimits.Breaks,
         PlanHolidays = Wire.PlanLimits.Holidays,
+        PlanClosures = Wire.PlanLimits.Closures,
+        PlanRecurrences = Wire.PlanLimits.Recurrences,
+        PlanAllRecurrences = Wire.PlanLimits.AllRecurrences,
+        PlanRecurrenceLines = Wire.PlanLimits.RecurrenceLines,
+        PlanRecurrenceMinutes = Wire.PlanLimits.RecurrenceMinutes,
+        PlanRecurrenceDaysBefore = Wire.PlanLimits.RecurrenceDaysBefore,
+        PlanOvertimeCostPerHour = Wire.PlanLimits.OvertimeCostPerHour,
+        PlanOperators = Wire.PlanLimits.Operators,
+        PlanCranes = Wire.PlanLimits.Cranes,
+        PlanShelfBlades = Wire.PlanLimits.ShelfBlades,
+        PlanSetUpChanges = Wire.PlanLimits.SetUpChanges,
         PlanDowntimes = Wire.PlanLimits.Downtimes,
         PlanLeadDays = Wire.PlanLimits.LeadDays,
         PlanCostPerHourLate = Wire.PlanLimits.CostPerHourLate,
@@ -37,6 +48,12 @@ public sealed record LimitsJson
         ScheduleJobs = Wire.ScheduleLimits.Jobs,
         ScheduleSecondsOfJob = Wire.ScheduleLimits.SecondsOfJob,
         ScheduleSteps = Wire.ScheduleLimits.Steps,
+        ScheduleLoads = Wire.ScheduleLimits.Loads,
+        SchedulePredecessors = Wire.ScheduleLimits.Predecessors,
+        ScheduleParts = Wire.ScheduleLimits.Parts,
+        ScheduleScheduledJobs = Wire.ScheduleLimits.ScheduledJobs,
+        ScheduleSpans = Wire.ScheduleLimits.Spans,
+        ScheduleWeight = Wire.ScheduleLimits.Weight,
         ScheduleAllSteps = Wire.ScheduleLimits.AllSteps,
         EstimateLines = Wire.EstimateLimits.Lines,
         EstimatePriceBreaks = Wire.EstimateLimits.PriceBreaks,
@@ -148,6 +165,50 @@ public sealed record LimitsJson
     [Range(1, 100_000_000)]
     public required int PlanHolidays { get; init; }
 
+    /// <summary>Most closures of a calendar.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanClosures { get; init; }
+
+    /// <summary>Most recurrence rules of one list.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanRecurrences { get; init; }
+
+    /// <summary>Most recurrence rules of a shop.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanAllRecurrences { get; init; }
+
+    /// <summary>Most lines of one recurrence.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanRecurrenceLines { get; init; }
+
+    /// <summary>Longest time that recurs, in minutes: a week.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanRecurrenceMinutes { get; init; }
+
+    /// <summary>Most days before the start of a plan from which a recurrence counts: three years.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanRecurrenceDaysBefore { get; init; }
+
+    /// <summary>Largest extra price of an hour of overtime.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanOvertimeCostPerHour { get; init; }
+
+    /// <summary>Most operators.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanOperators { get; init; }
+
+    /// <summary>Most cranes.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanCranes { get; init; }
+
+    /// <summary>Most used blades that lie ready for a saw.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanShelfBlades { get; init; }
+
+    /// <summary>Most set-up changes of a saw with a time of their own.</summary>
+    [Range(1, 100_000_000)]
+    public required int PlanSetUpChanges { get; init; }
+
     /// <summary>Most downtimes of a saw.</summary>
     [Range(1, 100_000_000)]
     public required int PlanDowntimes { get; init; }
@@ -183,6 +244,30 @@ public sealed record LimitsJson
     /// <summary>Most steps of a job of a schedule.</summary>
     [Range(1, 100_000_000)]
     public required int ScheduleSteps { get; init; }
+
+    /// <summary>Most loads of a job of a schedule.</summary>
+    [Range(1, 100_000_000)]
+    public required int ScheduleLoads { get; init; }
+
+    /// <summary>Most jobs of a schedule that one job follows.</summary>
+    [Range(1, 100_000_000)]
+    public required int SchedulePredecessors { get; init; }
+
+    /// <summary>Most parts of a job of a schedule.</summary>
+    [Range(1, 100_000_000)]
+    public required int ScheduleParts { get; init; }
+
+    /// <summary>Most jobs and parts of jobs in an edited schedule.</summary>
+    [Range(1, 100_000_000)]
+    public required int ScheduleScheduledJobs { get; init; }
+
+    /// <summary>Most set-ups and spans of work in an edited schedule.</summary>
+    [Range(1, 100_000_000)]
+    public required int ScheduleSpans { get; init; }
+
+    /// <summary>Largest factor on a cause of a schedule's cost.</summary>
+    [Range(1, 100_000_000)]
+    public required int ScheduleWeight { get; init; }
 
     /// <summary>Most steps of a schedule, of all jobs on all their saws.</summary>
     [Range(1, 100_000_000)]
@@ -292,7 +377,7 @@ public sealed record LimitsJson
     [Range(1, 100_000_000)]
     public required int FaultsReported { get; init; }
 
-    /// <summary>Most broken rules listed in one evaluation of a nest; all are counted.</summary>
+    /// <summary>Most broken rules listed in one evaluation of a nest or a schedule; all are counted.</summary>
     [Range(1, 100_000_000)]
     public required int ViolationsReported { get; init; }
 

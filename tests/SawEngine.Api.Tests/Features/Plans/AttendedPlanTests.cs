@@ -6,7 +6,7 @@ namespace SawEngine.Api.Tests.Features.Plans;
 [Collection(HostCollection.Name)]
 public sealed class AttendedPlanTests(ServiceHost host)
 {
-    /// <summary>Some ten hours of cutting: steel goes on by itself after 14:00, titanium and magnesium never do, whatever the saw could.</summary>
+    /// <summary>More than a day of cutting: steel goes on by itself after 14:00, titanium and magnesium never do, whatever the saw could.</summary>
     [Theory]
     [InlineData("S235JR", false)]
     [InlineData("Ti-6Al-4V", true)]
@@ -49,8 +49,8 @@ public sealed class AttendedPlanTests(ServiceHost host)
             {
               "planStart": "2026-11-30T06:00:00+01:00",
               "timeZone": "Europe/Vienna",
-              "orders": [{"orderId": "SO-1", "lines": [{"lineId": "10", "section": "Round 50", "grade": "{{grade}}", "length": 50, "quantity": 300}]}],
-              "stock": [{"stockId": "B", "kind": "bar", "section": "Round 50", "grade": "{{grade}}", "length": 3000, "quantity": 20, "cost": 100}],
+              "orders": [{"orderId": "SO-1", "lines": [{"lineId": "10", "section": "Round 50", "grade": "{{grade}}", "length": 50, "quantity": 800}]}],
+              "stock": [{"stockId": "B", "kind": "bar", "section": "Round 50", "grade": "{{grade}}", "length": 3000, "quantity": 40, "cost": 100}],
               "shop": {
                 "saws": [{"sawId": "saw-1", "capacity": {"round": 260, "width": 280, "height": 260}, "tail": 50, "calendarId": "day", "machineCostPerHour": 40}],
                 "calendars": [{"calendarId": "day", "shifts": [{"days": ["MO", "TU", "WE", "TH", "FR"], "start": "06:00", "end": "14:00"}]}],

@@ -208,7 +208,7 @@ public sealed class ScheduleTests(ServiceHost host)
         var request = OneSaw(Enumerable.Range(0, ScheduleLimits.Jobs).Select(i =>
         {
             var job = Json($$"""{"jobId": "{{i}}", "options": []}""");
-            job["after"] = new JsonArray([.. Enumerable.Range(Math.Max(0, i - ScheduleLimits.After), Math.Min(i, ScheduleLimits.After)).Select(before => (JsonNode)$"{before}")]);
+            job["after"] = new JsonArray([.. Enumerable.Range(Math.Max(0, i - ScheduleLimits.Predecessors), Math.Min(i, ScheduleLimits.Predecessors)).Select(before => (JsonNode)$"{before}")]);
             return job;
         }));
 

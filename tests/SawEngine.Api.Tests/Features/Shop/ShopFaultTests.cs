@@ -83,6 +83,14 @@ public sealed class ShopFaultTests
     public void Full_shop_has_no_faults() => Assert.Empty(PlanReading.FaultsOf(FullShop.Copy()));
 
     [Fact]
+    public void Maintenance_that_the_guide_shows_has_no_faults()
+    {
+        var guide = Repository.Read("docs", "scheduling.md");
+        var shown = guide.Split("```json")[1].Split("```")[0];
+        Assert.Empty(PlanReading.FaultsOf(FullShop.With(r => Saw(r)["maintenance"] = new JsonArray(JsonNode.Parse(shown)))));
+    }
+
+    [Fact]
     public void Operators_of_other_saws_are_another_team() => Assert.Empty(PlanReading.FaultsOf(FullShop.With(r =>
     {
         r["shop"]!["operators"]![0]!["sawIds"] = new JsonArray("saw-1");
