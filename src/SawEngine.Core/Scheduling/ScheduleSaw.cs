@@ -12,6 +12,9 @@ public sealed record ScheduleSaw
     /// <summary>When it is attended: ascending, disjoint, not touching, none before the start of the plan.</summary>
     public required IReadOnlyList<TimeWindow> Windows { get; init; }
 
+    /// <summary>Shifts that are lost to downtimes and maintenance: ascending, disjoint, none overlaps <see cref="Windows"/>. They only serve to explain.</summary>
+    public IReadOnlyList<TimeWindow> Lost { get; init; } = [];
+
     /// <summary>When it can be attended besides, at a price: ascending, disjoint. The schedule may use it or not.</summary>
     public IReadOnlyList<OvertimeWindow> Overtime { get; init; } = [];
 

@@ -7,7 +7,7 @@ namespace SawEngine.Api.Features.Plans;
 /// <summary>A share of the time until a late job's end.</summary>
 public sealed record LatenessCauseJson
 {
-    /// <summary>What it is spent on: waiting for release or predecessors, other jobs on the saw, time in which the saw is not attended, waiting for an operator or crane, its own set-ups, its own work.</summary>
+    /// <summary>What it is spent on: waiting for release or predecessors, other jobs on the saw, time in which the saw has no shift or is down in it, waiting for an operator or crane, its own set-ups, its own work.</summary>
     [KnownValues(typeof(LatenessCauseKind))]
     public required string Kind { get; init; }
 

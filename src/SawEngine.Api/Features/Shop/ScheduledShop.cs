@@ -55,6 +55,7 @@ internal sealed class ScheduledShop
         return saw with
         {
             Windows = TimeSpans.Without(calendar.Shifts, down),
+            Lost = TimeSpans.Without(calendar.Shifts, TimeSpans.Without(calendar.Shifts, down)),
             Overtime = [.. calendar.Overtime.SelectMany(overtime => TimeSpans.Without([overtime.Window], down).Select(window => overtime with { Window = window }))],
             Unattended = json.Unattended is { } runs ? Unattended(runs, TimeSpans.Union(calendar.OnShift.Concat(down))) : null,
         };

@@ -12,8 +12,11 @@ public enum LatenessCauseKind
     /// <summary>Other jobs on its saw.</summary>
     EarlierJobs,
 
-    /// <summary>Its saw is not attended, or down.</summary>
+    /// <summary>Its saw has no shift.</summary>
     NotAttended,
+
+    /// <summary>Its saw is down, or in maintenance, in its shifts.</summary>
+    SawDown,
 
     /// <summary>Operators or cranes are busy elsewhere.</summary>
     OperatorOrCrane,

@@ -17,4 +17,7 @@ public enum LatenessCureKind
 
     /// <summary>Its material is there at the start of the plan.</summary>
     EarlierMaterial,
+
+    /// <summary>Its saw is not down, nor in maintenance.</summary>
+    SawNotDown,
 }

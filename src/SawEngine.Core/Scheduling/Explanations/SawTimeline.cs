@@ -61,6 +61,7 @@ public sealed class SawTimeline
             : second < predecessors && second < scheduled.Start ? LatenessCauseKind.Predecessors
             : others.Any(other => IsBusy(other, second)) ? LatenessCauseKind.EarlierJobs
             : IsAttended(scheduled.SawId, second) ? LatenessCauseKind.OperatorOrCrane
+            : IsIn(saws[scheduled.SawId].Lost, second) ? LatenessCauseKind.SawDown
             : LatenessCauseKind.NotAttended;
 
         IReadOnlyList<string> JobIds(LatenessCauseKind kind) => kind switch
@@ -79,7 +80,7 @@ public sealed class SawTimeline
     {
         var events = others.Append(scheduled)
             .SelectMany(job => job.SetUps.SelectMany(part => new[] { part.Start, part.Finish }).Concat(job.Work.SelectMany(span => new[] { span.Start, span.Finish })));
-        var windows = saws[scheduled.SawId].Windows.SelectMany(window => new[] { window.Start, window.End });
+        var windows = saws[scheduled.SawId].Windows.Concat(saws[scheduled.SawId].Lost).SelectMany(window => new[] { window.Start, window.End });
         return [.. events.Concat(windows).Concat([0, release, predecessors]).Where(second => second >= 0 && second <= scheduled.Finish).Distinct().Order()];
     }
 
@@ -88,5 +89,7 @@ public sealed class SawTimeline
 
     private bool IsAttendedBefore(string sawId, long second) => IsAttended(sawId, second - 1);
 
-    private bool IsAttended(string sawId, long second) => saws[sawId].Windows.Any(window => window.Start <= second && second < window.End);
+    private bool IsAttended(string sawId, long second) => IsIn(saws[sawId].Windows, second);
+
+    private static bool IsIn(IReadOnlyList<TimeWindow> windows, long second) => windows.Any(window => window.Start <= second && second < window.End);
 }

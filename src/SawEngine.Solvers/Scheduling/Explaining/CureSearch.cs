@@ -31,7 +31,7 @@ internal sealed class CureSearch
     /// <summary>The cures, least lateness first, then least cost; the best of each kind.</summary>
     public IReadOnlyList<LatenessCure> Find() =>
     [
-        .. new[] { Sooner(), OtherSaw(), Split(), Overtime(), EarlierMaterial() }.OfType<LatenessCure>()
+        .. new[] { Sooner(), OtherSaw(), Split(), Overtime(), EarlierMaterial(), SawNotDown() }.OfType<LatenessCure>()
             .OrderBy(cure => cure.SecondsLate).ThenBy(cure => cure.CostChangeMicros).ThenBy(cure => cure.Kind),
     ];
 
@@ -73,6 +73,16 @@ internal sealed class CureSearch
         var early = problem with { Jobs = [.. problem.Jobs.Select(one => one.JobId == asked.JobId ? one with { Release = 0 } : one)] };
         var released = Timed(new(early, plan.Shop.SplitJobs));
         return Best(LatenessCureKind.EarlierMaterial, new Placements(released, meter).Best(job, saw => saw == home, PlacesPerSaw).Prepend((home, released)), namesSaw: false);
+    }
+
+    private LatenessCure? SawNotDown()
+    {
+        var saw = plan.Shop.Saws[home];
+        if (saw.Lost.Count == 0 || meter.Stopped)
+            return null;
+        var whole = problem with { Saws = [.. problem.Saws.Select(one => one.SawId == saw.SawId ? one with { Windows = With(one.Windows, [.. one.Lost]), Lost = [] } : one)] };
+        var other = Timed(new(whole, plan.Shop.SplitJobs));
+        return Best(LatenessCureKind.SawNotDown, [(home, other)]);
     }
 
     private LatenessCure? Overtime()

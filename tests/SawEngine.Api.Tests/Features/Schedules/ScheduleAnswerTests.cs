@@ -2,6 +2,7 @@ using System.Text;
 using SawEngine.Api.Features.Schedules;
 using SawEngine.Api.Wire;
 using SawEngine.Core.Scheduling;
+using SawEngine.Core.Scheduling.Explanations;
 
 namespace SawEngine.Api.Tests.Features.Schedules;
 
@@ -165,6 +166,6 @@ public sealed class ScheduleAnswerTests
         var request = RequestReader.Read<ScheduleRequest>(Encoding.UTF8.GetBytes(body), lenient: false).Request!;
         var mapping = new ScheduleMapping(request);
         var schedule = Schedule.Nothing with { Jobs = scheduled, CostMicros = ScheduleCost.Micros(mapping.Problem, scheduled) };
-        return new ScheduleAnswer(request, mapping, schedule).Write(new("sha-256:0", TimeProvider.System, CancellationToken.None));
+        return new ScheduleAnswer(request, mapping, schedule).Write(new("sha-256:0", TimeProvider.System, CancellationToken.None), ScheduleExplanation.None);
     }
 }
