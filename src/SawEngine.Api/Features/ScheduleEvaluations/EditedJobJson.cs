@@ -15,7 +15,7 @@ public sealed record EditedJobJson
     public required string SawId { get; init; }
 
     /// <summary>Place in the saw's sequence, from 1.</summary>
-    [Range(1, int.MaxValue)]
+    [Range(1, ScheduleLimits.ScheduledJobs)]
     public required int Sequence { get; init; }
 
     /// <summary>The first of its steps that is done here, from 1.</summary>
@@ -27,7 +27,7 @@ public sealed record EditedJobJson
     public int? Steps { get; init; }
 
     /// <summary>Into how many parts it is split. It follows from the list and counts for nothing.</summary>
-    [Range(1, int.MaxValue)]
+    [Range(1, ScheduleLimits.ScheduledJobs)]
     public int? Parts { get; init; }
 
     /// <summary>Set-up parts before it, and changes of worn blades in it, by start.</summary>

@@ -15,7 +15,7 @@ public sealed class JobOptionRules : AbstractValidator<JobOptionJson>
             .Must((option, may) => !may || option.Grade is not null)
             .WithFault(FaultCode.GradeRequired, "Whether a job may run unattended depends on what it cuts: state its `grade`.");
         RuleFor(option => option.Loads)
-            .Must((option, loads) => loads <= option.Steps)
+            .Must((option, loads) => loads == 0 || loads <= option.Steps)
             .WithFault(FaultCode.MoreLoadsThanSteps, "There are more loads than steps: each load has at least one step after it.");
         RuleFor(option => option)
             .Must(option => option.Loads == 0 || option.LoadSeconds is not null)
