@@ -12,7 +12,7 @@ public class SchedulePropertyTests
         Assert.Equal([], faults);
         // Properties are worth something only where they had something to compare.
         foreach (var property in ScheduleUses.All.Concat(["Quick", "Standard", "Thorough", "other effort", "canceled", "no dearer than by hand"]))
-            Assert.True(compared.GetValueOrDefault(property) >= 4, $"{property}: {compared.GetValueOrDefault(property)} compared");
+            Assert.True(compared.GetValueOrDefault(property) >= 2, $"{property}: {compared.GetValueOrDefault(property)} compared");
         Assert.True(compared["jobs scheduled"] > compared["jobs left out"], $"{compared["jobs left out"]} jobs left out, {compared["jobs scheduled"]} scheduled: too hard to show anything");
     }
 }
