@@ -5,7 +5,7 @@ internal sealed class Neighborhoods
 {
     private const int LongestBlock = 13;
     private const int LongestMoved = 3;
-    private const int LongestExchanged = 3;
+    private const int LongestExchanged = 2;
 
     private readonly Sequences sequences;
     private readonly SawSequence[] saws;

@@ -7,8 +7,8 @@ namespace SawEngine.Solvers.Scheduling.Search;
 internal static class PlanSearch
 {
     // Steps of judging a change: some fifty million a second.
-    private const long StandardWork = 120_000_000;
-    private const long WorkPerCubeOfJobs = 550;
+    private const long StandardWork = 200_000_000;
+    private const long WorkPerCubeOfJobs = 900;
     private const int ThoroughTimes = 8;
     private const int ShareOfProved = 10;
     private const long WorkPerJobOfNear = 300_000; // the clock has the last word, and needs its time

@@ -7,14 +7,14 @@ namespace SawEngine.Solvers.Scheduling.Search;
 internal sealed class Shaking(Sequences sequences, SplitMix random)
 {
     private const int MostTakenOut = 6;
-    private const int LongestBlock = 20;
+    private const int LongestBlock = 10;
 
     private readonly SawSequence hand = new(sequences.Shop, 0);
     private readonly int[] taken = new int[MostTakenOut];
 
     public void Shake()
     {
-        if (random.OneIn(2))
+        if (sequences.Saws.Length > 1 && random.OneIn(2))
             TakeOutAndPutBack();
         else
             ExchangeBlocks();
@@ -23,7 +23,7 @@ internal sealed class Shaking(Sequences sequences, SplitMix random)
     private void ExchangeBlocks()
     {
         var saw = sequences.Saws[random.Below(sequences.Saws.Length)];
-        for (var times = random.Between(1, 2); times > 0 && saw.Count >= 4; times--)
+        if (saw.Count >= 4)
         {
             var longest = Math.Min(LongestBlock, saw.Count / 2);
             var (length, other) = (random.Between(1, longest), random.Between(1, longest));
