@@ -50,7 +50,7 @@ internal static class DefaultsDocument
         Append(text, CuttingParameters.Default.Values);
         text.Append("\n## Saws\n\nOf a saw that states only id, capacity, tail and calendar.\n\n");
         AppendSaws(text);
-        text.Append("\n## Shop\n\nWhat is not stated counts as nothing: no default is invented for what only the shop knows.\n\n");
+        text.Append("\n## Shop\n\nWhat is not stated counts as nothing: no default is invented for what only the shop knows. An operator attends as many saws as is usual. A change of the angle takes `times.swivelSeconds` where\n`times.angleSetUpSeconds` is not stated.\n\n");
         Append(text, ShopValues());
         text.Append("\n## Fixed\n\nNo request states these.\n\n");
         Append(text, FixedValues.Items);
@@ -86,6 +86,8 @@ internal static class DefaultsDocument
             Unstated("trim.sheared", trim.Sheared, "mm"), Unstated("trim.flameCut", trim.FlameCut, "mm"), Unstated("trim.rolled", trim.Rolled, "mm"),
             Unstated("rates.laborCostPerHour", rates.LaborCostPerHour, "currency/h"), Unstated("rates.handlingCostPerBar", rates.HandlingCostPerBar, "currency"),
             Unstated("rates.scrapValuePerKg", rates.ScrapValuePerKg, "currency/kg"),
+            Unstated("walkingSeconds", new ShopJson { Saws = [], Calendars = [] }.WalkingSeconds, "s"),
+            new("operators.mostSaws", SawDefaults.SawsOfOperator, "saws", "common practice, no source", Confidence.CommonPractice),
             new("remnants kept where no rule for remnants is stated", 0m, "", "what is not stated is not kept", Confidence.Computed),
         ];
     }

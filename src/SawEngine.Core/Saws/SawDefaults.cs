@@ -9,6 +9,9 @@ namespace SawEngine.Core.Saws;
 /// </summary>
 public sealed record SawDefaults
 {
+    /// <summary>How many saws an operator attends at a time; common practice, no source.</summary>
+    public const int SawsOfOperator = 2;
+
     private const string Practice = "common practice, no source";
     private const string Memory = "from memory";
 

@@ -4,7 +4,7 @@ namespace SawEngine.Core.Scheduling;
 public interface IScheduleTimer
 {
     /// <summary>
-    /// The schedule of the sequences as they are given: each part as early as the rules let it be behind those before it, whatever that costs. A part for which there is no
+    /// The schedule of the sequences as they are given: each part as early as the rules let it be behind those before it, overtime included, whatever that costs. A part for which there is no
     /// room is left out with the reason, and the others go on without it; jobs in no sequence are not mentioned. Same sequences, same times.
     /// </summary>
     /// <param name="problem">The problem.</param>

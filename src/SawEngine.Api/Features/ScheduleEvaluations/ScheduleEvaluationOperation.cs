@@ -23,7 +23,7 @@ public sealed class ScheduleEvaluationOperation(IScheduler scheduler, IScheduleT
 
     public override string Description =>
         "Holds a schedule against the rules that every schedule of the engine keeps, and lists each rule that is broken with the place in the request: jobs and saws that are "
-        + "unknown too. The jobs of an answer are taken as they are. Where a job comes without work, moved by hand, all jobs are timed anew in their sequences, saw by saw. "
+        + "unknown too. The jobs of an answer are taken as they are. Where a job comes without work, moved by hand, all jobs are timed anew in their sequences, with all overtime that is offered. "
         + "The cost counts the jobs as they stand; the engine's own schedule stands beside it.";
 
     public override string Example => ScheduleEvaluationExample.Json;

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using SawEngine.Api.Wire;
+using SawEngine.Core.Saws;
 
 namespace SawEngine.Api.Features.Shop;
 
@@ -23,5 +24,5 @@ public sealed record OperatorJson
 
     /// <summary>How many of them are attended at a time.</summary>
     [Range(1, PlanLimits.Saws)]
-    public int MostSaws { get; init; } = 2;
+    public int MostSaws { get; init; } = SawDefaults.SawsOfOperator;
 }

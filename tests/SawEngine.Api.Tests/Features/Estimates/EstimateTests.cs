@@ -36,6 +36,39 @@ public sealed class EstimateTests(ServiceHost host)
         Assert.Equal("""[{"stockId":"bar","quantity":1}]""", answer["stockUsed"]!.ToJsonString());
     }
 
+    /// <summary>300 s for the section and 200 s for chips, unless the saw is set up for them, or from a section from which it takes 120 s.</summary>
+    [Theory]
+    [InlineData("Rd 50", "medium-carbon steel", 0)]
+    [InlineData("ipe200", "medium-carbon steel", 120)]
+    [InlineData("IPE 240", "medium-carbon steel", 300)]
+    [InlineData("Round 50", "stainless steel", 200)]
+    public async Task Set_up_starts_from_what_the_saw_is_set_up_for(string section, string group, int seconds)
+    {
+        var request = TenPieces();
+        var saw = request["shop"]!["saws"]![0]!;
+        (saw["initialSection"], saw["initialGradeGroup"]) = (section, group);
+        saw["setUpChanges"] = JsonNode.Parse("""[{"kind": "section", "from": "IPE 200", "to": "RD50", "seconds": 120}]""");
+
+        Assert.Equal(seconds, (decimal)(await Answer(request))["totals"]!["seconds"]!["setUp"]!);
+    }
+
+    /// <summary>An estimate takes the saws to be free and attended all the time, whoever attends them.</summary>
+    [Fact]
+    public async Task Calendars_operators_and_cranes_change_nothing()
+    {
+        var (plain, request) = (await Answer(TenPieces()), TenPieces());
+        var shop = request["shop"]!;
+        shop["operators"] = JsonNode.Parse("""[{"operatorId": "ann", "calendarId": "c"}]""");
+        shop["cranes"] = JsonNode.Parse("""[{"craneId": "north"}]""");
+        shop["calendars"]![0]!["overtime"] = JsonNode.Parse("""[{"days": ["MO"], "start": "06:00", "end": "14:00", "costPerHour": 99}]""");
+        shop["saws"]![0]!["unattended"] = JsonNode.Parse("""{"bars": 0, "cuts": 0}""");
+        shop["saws"]![0]!["maintenance"] = JsonNode.Parse("""[{"firstDay": "1990-01-01", "start": "00:00", "minutes": 1440, "recurrence": ["RRULE:FREQ=DAILY"]}]""");
+        var answer = await Answer(request);
+
+        Assert.True(JsonNode.DeepEquals(plain["totals"], answer["totals"]));
+        Assert.True(JsonNode.DeepEquals(plain["lines"], answer["lines"]));
+    }
+
     [Fact]
     public async Task Lines_add_up_to_the_order()
     {
