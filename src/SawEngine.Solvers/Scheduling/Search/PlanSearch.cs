@@ -12,7 +12,7 @@ internal static class PlanSearch
     private const int ThoroughTimes = 8;
     private const int ShareOfProved = 10;
     private const long WorkPerJobOfNear = 300_000; // the clock has the last word, and needs its time
-    private const int ShareWithoutSetUps = 2;
+    private const int ShareWithoutSetUps = 3;
 
     /// <summary>The plan found, null where numbers are too large to search with; whether no plan of the same jobs costs less.</summary>
     public static (SawPlan? Plan, bool IsLeast) Run(SawPlan start, Effort effort, CancellationToken cancellation)

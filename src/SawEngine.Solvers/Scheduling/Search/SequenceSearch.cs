@@ -41,8 +41,7 @@ internal sealed class SequenceSearch
         var search = new SequenceSearch(sequences, meter, bound);
         if (sequences.Jobs > 1 && !search.IsDone)
         {
-            // On one saw descents from the best end lower than annealing does in the same work.
-            if (sequences.Saws.Length > 1)
+            if (!sequences.IsOneWithSetUps)
                 search.Anneal();
             search.ShakeAndDescend();
         }

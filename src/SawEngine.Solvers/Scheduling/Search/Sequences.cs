@@ -13,10 +13,14 @@ internal sealed class Sequences
     {
         this.shop = shop;
         this.meter = meter;
+        IsOneWithSetUps = shop.Saws == 1 && shop.HasSetUps;
         Saws = [.. Enumerable.Range(0, shop.Saws).Select(saw => new SawSequence(shop, saw))];
     }
 
     public SawSequence[] Saws { get; }
+
+    /// <summary>Whether there is one saw, and set-ups take time: then descents from shaken sequences end lower than annealing does in the same work.</summary>
+    public bool IsOneWithSetUps { get; }
 
     public int Jobs => shop.Jobs;
 

@@ -8,13 +8,14 @@ internal sealed class Shaking(Sequences sequences, SplitMix random)
 {
     private const int MostTakenOut = 6;
     private const int LongestBlock = 10;
+    private const int FewJobs = 4;
 
     private readonly SawSequence hand = new(sequences.Shop, 0);
     private readonly int[] taken = new int[MostTakenOut];
 
     public void Shake()
     {
-        if (sequences.Saws.Length > 1 && random.OneIn(2))
+        if (sequences.Jobs < FewJobs || (!sequences.IsOneWithSetUps && random.OneIn(2)))
             TakeOutAndPutBack();
         else
             ExchangeBlocks();
@@ -23,7 +24,8 @@ internal sealed class Shaking(Sequences sequences, SplitMix random)
     private void ExchangeBlocks()
     {
         var saw = sequences.Saws[random.Below(sequences.Saws.Length)];
-        if (saw.Count >= 4)
+        saw.Work++;
+        if (saw.Count >= FewJobs)
         {
             var longest = Math.Min(LongestBlock, saw.Count / 2);
             var (length, other) = (random.Between(1, longest), random.Between(1, longest));
