@@ -152,6 +152,17 @@ public class ClockTests
     }
 
     [Fact]
+    public void Frozen_job_that_overlaps_a_downtime_keeps_its_place_and_pauses_over_it()
+    {
+        // Down from 200 to 500. Frozen at 100: three cuts of 30 s until 190, two from 500 on; the urgent job waits for it.
+        var frozen = Job(Round, steps: new StepRun(30_000, 5)) with { Frozen = new("S1", 100) };
+        var urgent = Job(Round, steps: new StepRun(10_000, 1)) with { JobId = ProblemOf.Id(2) };
+        var problem = ProblemOf.WithTardiness([Saw(new(0, 200), new(500, 1000))], [frozen, urgent], [1000, 0], [1, 1000]);
+        Assert.Equal([new(100, 190, 3), new(500, 560, 2)], Solved.By(problem).Job(1).Work);
+        Assert.Equal(560, Solved.By(problem).Job(2).Start);
+    }
+
+    [Fact]
     public void Job_without_a_step_is_scheduled_and_takes_no_time()
     {
         var job = Schedule(Saw(new TimeWindow(10, 20)), Job(Round)).Job(1);
