@@ -62,7 +62,7 @@ internal sealed class AxisSequences
         foreach (var home in Sequences.Saws)
             if (home.Jobs.AsSpan(1, home.Count).IndexOf(job) + 1 is > 0 and var at)
                 Sequences.Change(home, at - 1, [], at + 1);
-        hand ??= new(shop, 0);
+        hand ??= new(Sequences.Saws[0].Numbers);
         hand.Jobs[1] = job;
         var places = Enumerable.Range(0, to.Count + 1).Select(place => (Place: place, Cost: to.Try(place, [new(hand, 1, 1)], place + 1, long.MaxValue) - to.Total))
             .OrderBy(one => one.Cost).ThenBy(one => one.Place).ToList();

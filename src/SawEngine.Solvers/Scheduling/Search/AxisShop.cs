@@ -29,7 +29,7 @@ internal sealed class AxisShop
         WorkCost = Rows(saws, jobs.Length + 1);
         SetUpRate = Rows(saws, jobs.Length + 1);
         Axes = new AttendedAxis[saws];
-        SetUp = Rows(saws, (jobs.Length + 1) * (jobs.Length + 1));
+        SetUp = [.. Enumerable.Range(0, saws).Select(_ => new int[(jobs.Length + 1) * (jobs.Length + 1)])];
     }
 
     /// <summary>Index in the shop by job.</summary>
@@ -64,7 +64,7 @@ internal sealed class AxisShop
     public AttendedAxis[] Axes { get; }
 
     /// <summary>By saw, then job before times (jobs + 1) plus job: seconds.</summary>
-    public long[][] SetUp { get; }
+    public int[][] SetUp { get; }
 
     /// <summary>Whether any set-up takes time.</summary>
     public bool HasSetUps => SetUp.Any(row => row.Any(seconds => seconds > 0));
@@ -140,10 +140,10 @@ internal sealed class AxisShop
             if (before == job || (before > 0 && shop.Work[Index[before]][saw] is null))
                 continue;
             var seconds = table.Seconds(before == 0 ? first : shop.Work[Index[before]][saw]!.SetUpNumbers.After(first), work.SetUpNumbers);
-            SetUp[saw][(before * (Jobs + 1)) + job] = seconds;
+            SetUp[saw][(before * (Jobs + 1)) + job] = (int)Math.Min(seconds, int.MaxValue);
             longest = Math.Max(longest, seconds);
         }
-        return longest;
+        return longest <= int.MaxValue ? longest : LongestTime;
     }
 
     /// <summary>Whether the job before alone tells what there is to set up: what takes time is set by all jobs of a saw or by none.</summary>

@@ -6,5 +6,8 @@ namespace SawEngine.Solvers.Scheduling.Search;
 /// </summary>
 internal readonly record struct FinishPenalty(long Target, long PerSecondBeyond, long PerSecond)
 {
+    /// <summary>What another second costs at least, and one less saves at most.</summary>
+    public long SlopeAt(long finish) => PerSecond + (finish > Target ? PerSecondBeyond : 0);
+
     public long Of(long finish) => unchecked((PerSecond * finish) + (finish > Target ? PerSecondBeyond * (finish - Target) : 0));
 }

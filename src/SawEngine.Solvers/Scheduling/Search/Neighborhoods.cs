@@ -3,7 +3,8 @@ namespace SawEngine.Solvers.Scheduling.Search;
 /// <summary>Descends through shifts and exchanges of blocks of jobs, on one saw and between two, taking each change that helps as it is found.</summary>
 internal sealed class Neighborhoods
 {
-    private const int LongestBlock = 13;
+    private const int ShortBlock = 10;
+    private const int LongBlock = 13; // with any other beside it
     private const int LongestMoved = 3;
     private const int LongestExchanged = 2;
 
@@ -49,7 +50,7 @@ internal sealed class Neighborhoods
     {
         while (settled[index] != saw.Version && sequences.GoesOn())
         {
-            if (Shifts(saw, 1, 1) || Exchanges(saw, 1, 1) || Shifts(saw, 2, LongestBlock) || LongExchanges(saw))
+            if (NeighborExchanges(saw) || Exchanges(saw, 1, 1) || LongNeighborExchange(saw) || LongExchanges(saw))
                 continue;
             settled[index] = saw.Version;
         }
@@ -69,21 +70,34 @@ internal sealed class Neighborhoods
         return improved;
     }
 
-    /// <summary>A block goes to another place of its saw.</summary>
-    private bool Shifts(SawSequence saw, int shortest, int longest)
+    /// <summary>Two short neighboring blocks change places: one pass over the saw.</summary>
+    private bool NeighborExchanges(SawSequence saw)
     {
         var improved = false;
-        for (var length = shortest; length <= longest && length < saw.Count && sequences.GoesOn(); length++)
-            for (var from = 1; from + length - 1 <= saw.Count; from++)
-            {
-                // What passes the block is no shorter than the block: each pair of neighboring blocks is looked at once.
-                var to = from + length - 1;
-                for (var last = to + length; last <= saw.Count; last++)
-                    improved |= Take(saw, from - 1, [new(saw, to + 1, last), new(saw, from, to)], last + 1);
-                for (var first = from - length - 1; first >= 1; first--)
-                    improved |= Take(saw, first - 1, [new(saw, from, to), new(saw, first, from - 1)], to + 1);
-            }
+        for (var first = 1; first < saw.Count && sequences.GoesOn(); first++)
+            for (var second = first + 1; second <= Math.Min(saw.Count, first + ShortBlock); second++)
+                while (ExchangeNeighbors(saw, first, second, Math.Min(saw.Count, second + ShortBlock - 1)))
+                    improved = true;
         return improved;
+    }
+
+    /// <summary>A block changes places with a neighbor of any length: the first that helps.</summary>
+    private bool LongNeighborExchange(SawSequence saw)
+    {
+        for (var first = 1; first < saw.Count && sequences.GoesOn(); first++)
+            for (var second = first + 1; second <= saw.Count; second++)
+                if (ExchangeNeighbors(saw, first, second, second - first <= LongBlock ? saw.Count : Math.Min(saw.Count, second + LongBlock - 1)))
+                    return true;
+        return false;
+    }
+
+    private bool ExchangeNeighbors(SawSequence saw, int first, int second, int farthest)
+    {
+        var last = NeighborExchange.Find(saw, first, second, farthest);
+        if (last == 0)
+            return false;
+        sequences.Change(saw, first - 1, [new(saw, second, last), new(saw, first, second - 1)], last + 1);
+        return true;
     }
 
     private bool LongExchanges(SawSequence saw)

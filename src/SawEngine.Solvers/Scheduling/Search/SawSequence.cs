@@ -11,34 +11,25 @@ internal sealed class SawSequence
     /// <summary>The answer where a change is no use: too dear, or a job cannot run here.</summary>
     public const long TooDear = long.MaxValue;
 
-    private readonly JobNumbers[] numbers;
-    private readonly long[] setUp;
-    private readonly int width;
-    private readonly long[] finish;
-    private readonly long[] cost;
-    private readonly long[] lateWeight;
-    private readonly int[] waits;
+    private readonly SawNumbers numbers;
+    private readonly Place[] places; // the one after the last has no job
     private readonly int[] scratch;
-    private readonly long[] ownCost;
-    private readonly AttendedAxis? axis; // null where time on it is time
     private (int Keep, int Count, long Version) pending;
 
-    public SawSequence(AxisShop shop, int saw)
+    public SawSequence(SawNumbers numbers)
     {
-        width = shop.Jobs + 1;
-        setUp = shop.SetUp[saw];
-        numbers = [.. Enumerable.Range(0, width).Select(job => new JobNumbers(
-            shop.Seconds[saw][job], shop.Release[saw][job], shop.Due[saw][job], shop.Weight[saw][job], shop.WorkCost[saw][job], shop.SetUpRate[saw][job]))];
-        axis = shop.Axes[saw].IsOneWindow ? null : shop.Axes[saw];
-        Jobs = new int[width];
-        scratch = new int[width];
-        finish = new long[width];
-        cost = new long[width];
-        ownCost = new long[width];
-        lateWeight = new long[width];
-        waits = new int[width];
-        finish[0] = shop.Start[saw];
+        this.numbers = numbers;
+        Jobs = new int[numbers.Width];
+        scratch = new int[numbers.Width];
+        places = new Place[numbers.Width + 1];
+        places[0].Finish = numbers.Start;
     }
+
+    /// <summary>What is known of the saw.</summary>
+    public SawNumbers Numbers => numbers;
+
+    /// <summary>Place 0 is the saw at its start; after the last is one without a job.</summary>
+    public ReadOnlySpan<Place> Places => places;
 
     /// <summary>Jobs by place.</summary>
     public int[] Jobs { get; }
@@ -46,9 +37,9 @@ internal sealed class SawSequence
     public int Count { get; private set; }
 
     /// <summary>Cost of the jobs, without that of the last finish.</summary>
-    public long Cost => cost[Count];
+    public long Cost => places[Count].Cost;
 
-    public long LastFinish => finish[Count];
+    public long LastFinish => places[Count].Finish;
 
     /// <summary>Changes with every change; the same number is the same sequence.</summary>
     public long Version { get; private set; }
@@ -62,16 +53,16 @@ internal sealed class SawSequence
     /// <summary>What the last finish costs.</summary>
     public FinishPenalty Penalty { get; private set; }
 
-    public bool CanRun(int job) => numbers[job].Seconds >= 0;
+    public bool CanRun(int job) => numbers.Jobs[job].Seconds >= 0;
 
-    public long FinishAt(int place) => finish[place];
+    public long FinishAt(int place) => places[place].Finish;
 
-    public bool IsLate(int place) => numbers[Jobs[place]] is { Weight: > 0 } job && TimeOf(finish[place]) > job.Due;
+    public bool IsLate(int place) => places[place] is { Weight: > 0, Late: > 0 };
 
     public void Use(FinishPenalty penalty)
     {
         Penalty = penalty;
-        Total = cost[Count] + penalty.Of(finish[Count]);
+        Total = Cost + penalty.Of(LastFinish);
     }
 
     /// <summary>Puts jobs in sequence.</summary>
@@ -113,9 +104,15 @@ internal sealed class SawSequence
         unchecked
         {
             Work++;
-            if (AtLeast(keep, pieces, tail) >= limit)
-                return TooDear;
-            var (time, sum, before) = (finish[keep], cost[keep], Jobs[keep]);
+            return AtLeast(keep, pieces, tail) >= limit ? TooDear : Judge(keep, pieces, tail, limit);
+        }
+    }
+
+    private long Judge(int keep, ReadOnlySpan<Piece> pieces, int tail, long limit)
+    {
+        unchecked
+        {
+            var (time, sum, before) = (places[keep].Finish, places[keep].Cost, Jobs[keep]);
             foreach (var piece in pieces)
             {
                 var jobs = piece.Of.Jobs;
@@ -123,7 +120,7 @@ internal sealed class SawSequence
                 for (var place = piece.From; place <= piece.To; place++)
                 {
                     var job = jobs[place];
-                    if (numbers[job].Seconds < 0)
+                    if (!CanRun(job))
                         return TooDear;
                     sum += Follow(before, job, ref time);
                     before = job;
@@ -135,23 +132,26 @@ internal sealed class SawSequence
         }
     }
 
+    /// <summary>
+    /// Judges the exchange of two neighboring blocks; the second begins where the first ends. The answer is that of <see cref="Try"/>.
+    /// </summary>
+    public bool IsBetterExchanged(int first, int second, int last) =>
+        Judge(first - 1, [new(this, second, last), new(this, first, second - 1)], last + 1, Total) != TooDear;
+
     /// <summary>Cost of a job after another; time goes on to its finish.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private long Follow(int before, int job, ref long time)
     {
         unchecked
         {
-            ref readonly var next = ref numbers[job];
-            var change = setUp[(before * width) + job];
+            ref readonly var next = ref numbers.Jobs[job];
+            var change = numbers.SetUp[(before * numbers.Width) + job];
             time = Math.Max(time + change, next.Release) + next.Seconds;
             // No branch: whether a job is late is hard to foresee.
-            var late = TimeOf(time) - next.Due;
+            var late = numbers.TimeOf(time) - next.Due;
             return next.WorkCost + (next.SetUpRate * change) + (next.Weight * (late & ~(late >> 63)));
         }
     }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private long TimeOf(long second) => axis is null ? second : axis.TimeOf(second);
 
     private long Tail(long time, long sum, int before, int tail, long limit)
     {
@@ -166,11 +166,11 @@ internal sealed class SawSequence
                     Work += (place - tail) >> 1;
                     return TooDear;
                 }
-                if (time == finish[place])
+                if (time == places[place].Finish)
                 {
                     Work += (place - tail) >> 1;
-                    sum += cost[Count] - cost[place];
-                    time = finish[Count];
+                    sum += Cost - places[place].Cost;
+                    time = LastFinish;
                     break;
                 }
                 before = job;
@@ -189,7 +189,7 @@ internal sealed class SawSequence
     {
         unchecked
         {
-            var (time, sum, before) = (finish[keep], cost[keep], Jobs[keep]);
+            var (time, sum, before) = (places[keep].Finish, places[keep].Cost, Jobs[keep]);
             foreach (var piece in pieces)
             {
                 if (piece.Of == this)
@@ -202,7 +202,7 @@ internal sealed class SawSequence
                 for (var place = piece.From; place <= piece.To; place++)
                 {
                     var job = jobs[place];
-                    if (numbers[job].Seconds < 0)
+                    if (!CanRun(job))
                         return TooDear;
                     sum += Follow(before, job, ref time);
                     before = job;
@@ -218,25 +218,17 @@ internal sealed class SawSequence
     {
         unchecked
         {
-            var first = Jobs[from];
-            var change = setUp[(before * width) + first] - setUp[(Jobs[from - 1] * width) + first];
-            var shift = time + setUp[(before * width) + first] - (finish[from] - numbers[first].Seconds);
-            var part = cost[to] - cost[from - 1] + (numbers[first].SetUpRate * change);
-            if (axis is not null && shift < 0)
-            {
-                part = ownCost[to] - ownCost[from - 1] + (numbers[first].SetUpRate * change);
-                time = finish[to] + shift;
-            }
-            else if (shift < 0 || waits[to] == waits[from - 1])
-            {
-                part += shift * (lateWeight[to] - lateWeight[from - 1]);
-                time = finish[to] + shift;
-            }
-            else
-            {
-                time = finish[to];
-            }
-            return Math.Max(part, 0);
+            ref readonly var first = ref places[from];
+            ref readonly var last = ref places[to];
+            ref readonly var kept = ref places[from - 1];
+            var change = numbers.SetUp[(before * numbers.Width) + first.Job];
+            var shift = time + change - first.Start;
+            var own = last.OwnCost - kept.OwnCost + (numbers.Jobs[first.Job].SetUpRate * (change - first.SetUp));
+            if (shift > 0 && last.Waits != kept.Waits)
+                shift = 0;
+            time = last.Finish + shift;
+            var late = numbers.HasBreaks && shift < 0 ? 0 : last.LateCost - kept.LateCost + (shift * (last.LateWeight - kept.LateWeight));
+            return own + (late & ~(late >> 63));
         }
     }
 
@@ -244,20 +236,28 @@ internal sealed class SawSequence
     {
         unchecked
         {
-            for (var place = from; place <= Count; place++)
+            for (var at = from; at <= Count; at++)
             {
-                var (before, job) = (Jobs[place - 1], Jobs[place]);
-                ref readonly var next = ref numbers[job];
-                var free = finish[place - 1] + setUp[(before * width) + job];
-                var time = finish[place - 1];
-                cost[place] = cost[place - 1] + Follow(before, job, ref time);
-                finish[place] = time;
-                ownCost[place] = ownCost[place - 1] + next.WorkCost + (next.SetUpRate * (free - finish[place - 1]));
-                lateWeight[place] = lateWeight[place - 1] + (TimeOf(time) > next.Due ? next.Weight : 0);
-                waits[place] = waits[place - 1] + (next.Release >= free && next.Release > finish[0] ? 1 : 0);
+                ref readonly var before = ref places[at - 1];
+                ref var place = ref places[at];
+                var job = Jobs[at];
+                ref readonly var next = ref numbers.Jobs[job];
+                var setUp = numbers.SetUp[(before.Job * numbers.Width) + job];
+                var free = before.Finish + setUp;
+                place.Job = job;
+                place.SetUp = setUp;
+                place.Start = Math.Max(free, next.Release);
+                place.Finish = place.Start + next.Seconds;
+                place.Weight = next.Weight;
+                place.Late = numbers.TimeOf(place.Finish) - next.Due;
+                place.OwnCost = before.OwnCost + next.WorkCost + (next.SetUpRate * setUp);
+                place.Cost = place.OwnCost + before.LateCost + (place.Late > 0 ? next.Weight * place.Late : 0);
+                place.LateWeight = before.LateWeight + (place.Late > 0 ? next.Weight : 0);
+                place.Waits = before.Waits + (next.Release >= free && next.Release > numbers.Start ? 1 : 0);
             }
+            places[Count + 1] = new() { Start = LastFinish };
             Work += Count - from + 10;
-            Total = cost[Count] + Penalty.Of(finish[Count]);
+            Total = Cost + Penalty.Of(LastFinish);
         }
     }
 }

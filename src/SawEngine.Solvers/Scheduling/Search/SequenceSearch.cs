@@ -74,7 +74,7 @@ internal sealed class SequenceSearch
             neighborhoods.Descend();
             var cost = best.Cost;
             Keep();
-            if (best.Cost < cost || sequences.Total() <= current.Total + (current.Total / 1000 * (99 - (round % 100)) / 25))
+            if (best.Cost < cost || sequences.Total() <= current.Total + (current.Total / 1000 * (99 - (round % 100)) * 4 / 10))
                 current.Take();
             else
                 current.PutBack();

@@ -14,7 +14,7 @@ internal sealed class Sequences
         this.shop = shop;
         this.meter = meter;
         IsOneWithSetUps = shop.Saws == 1 && shop.HasSetUps;
-        Saws = [.. Enumerable.Range(0, shop.Saws).Select(saw => new SawSequence(shop, saw))];
+        Saws = [.. Enumerable.Range(0, shop.Saws).Select(saw => new SawSequence(new(shop, saw)))];
     }
 
     public SawSequence[] Saws { get; }

@@ -10,7 +10,7 @@ internal sealed class Shaking(Sequences sequences, SplitMix random)
     private const int LongestBlock = 10;
     private const int FewJobs = 4;
 
-    private readonly SawSequence hand = new(sequences.Shop, 0);
+    private readonly SawSequence hand = new(sequences.Saws[0].Numbers);
     private readonly int[] taken = new int[MostTakenOut];
 
     public void Shake()
