@@ -6,7 +6,6 @@ internal sealed class Neighborhoods
     private const int ShortBlock = 10;
     private const int LongBlock = 13; // with any other beside it
     private const int LongestMoved = 3;
-    private const int LongestExchanged = 2;
 
     private readonly Sequences sequences;
     private readonly SawSequence[] saws;
@@ -50,7 +49,7 @@ internal sealed class Neighborhoods
     {
         while (settled[index] != saw.Version && sequences.GoesOn())
         {
-            if (NeighborExchanges(saw) || Exchanges(saw, 1, 1) || LongNeighborExchange(saw) || LongExchanges(saw))
+            if (NeighborExchanges(saw) || LongNeighborExchange(saw) || Exchanges(saw))
                 continue;
             settled[index] = saw.Version;
         }
@@ -100,27 +99,13 @@ internal sealed class Neighborhoods
         return true;
     }
 
-    private bool LongExchanges(SawSequence saw)
+    /// <summary>Two jobs that are not neighbors change places.</summary>
+    private bool Exchanges(SawSequence saw)
     {
         var improved = false;
-        for (var length = 1; length <= LongestExchanged; length++)
-            for (var other = 1; other <= LongestExchanged; other++)
-                if (length + other > 2)
-                    improved |= Exchanges(saw, length, other);
-        return improved;
-    }
-
-    /// <summary>Two blocks that are not neighbors change places.</summary>
-    private bool Exchanges(SawSequence saw, int length, int otherLength)
-    {
-        var improved = false;
-        for (var first = 1; first + length + otherLength <= saw.Count && sequences.GoesOn(); first++)
-            for (var second = first + length + 1; second + otherLength - 1 <= saw.Count; second++)
-                improved |= Take(
-                    saw,
-                    first - 1,
-                    [new(saw, second, second + otherLength - 1), new(saw, first + length, second - 1), new(saw, first, first + length - 1)],
-                    second + otherLength);
+        for (var first = 1; first + 2 <= saw.Count && sequences.GoesOn(); first++)
+            for (var second = first + 2; second <= saw.Count; second++)
+                improved |= Take(saw, first - 1, [new(saw, second, second), new(saw, first + 1, second - 1), new(saw, first, first)], second + 1);
         return improved;
     }
 
