@@ -4,14 +4,18 @@ namespace SawEngine.Solvers.Scheduling;
 
 /// <summary>
 /// Improves a plan by its own times, with calendars, overtime, operators and cranes: jobs are taken out and put back where the axes say that it costs least
-/// (iterated greedy, Ruiz and Stuetzle 2007), moved or exchanged at random, or overtime is worked or left. Each plan is timed; a slightly worse one may be
-/// gone on from, less so toward the end.
+/// (iterated greedy, Ruiz and Stuetzle 2007), or changed at random where the axes find that hardly dearer, or overtime is worked or left. Each plan is timed;
+/// a slightly worse one may be gone on from, less so toward the end.
 /// </summary>
 internal sealed class DecodedSearch
 {
     private const int Seed = 2;
     private const int Rounds = 4; // each goes back to the best
-    private const int AllowedShare = 100; // of the cost, at first
+    private const int AllowedShare = 300; // of the cost, at first
+    private const int DearerShare = 10; // of the cost by job
+    private const int MostChanges = 3;
+    private const int MostDraws = 2000;
+    private const int DrawsPerPlacement = 20; // in time
     private const int Levels = 64;
 
     private readonly Shop shop;
@@ -20,6 +24,7 @@ internal sealed class DecodedSearch
     private readonly Decoding decoding;
     private readonly AxisSequences axis;
     private readonly Shaking shaking;
+    private readonly RandomChanges changes;
     private readonly (int Saw, int Window)[] overtime;
     private readonly SawPlan best;
     private readonly SawPlan current;
@@ -32,6 +37,7 @@ internal sealed class DecodedSearch
         (this.axis, this.meter, shop) = (axis, meter, start.Shop);
         decoding = new(shop);
         shaking = new(axis.Sequences, random);
+        changes = new(axis.Sequences, random);
         overtime = [.. shop.Saws.SelectMany((saw, i) => saw.Overtime.Select((_, window) => (i, window)))];
         (best, current, trial) = (new(start), new(start), new(start));
         bestScore = currentScore = best.Score();
@@ -94,12 +100,8 @@ internal sealed class DecodedSearch
     {
         if (axis.Sequences.Jobs == 1 || (overtime.Length > 0 && random.OneIn(8)))
             ChangeOvertime();
-        else if (random.OneIn(2))
-            Shake();
-        else if (random.OneIn(3))
-            Exchange();
         else
-            Move();
+            ChangeSequences();
     }
 
     private void ChangeOvertime()
@@ -110,50 +112,24 @@ internal sealed class DecodedSearch
         trial.WorkOvertime(saw, window, !trial.OvertimeWorked[saw][window]);
     }
 
-    private void Shake()
+    private void ChangeSequences()
     {
         axis.ReadFrom(trial);
         axis.Sequences.Aim(axis.Sequences.Makespan());
-        shaking.Shake();
+        if (random.OneIn(4))
+            shaking.Shake();
+        else
+            ChangeAtRandom();
         axis.WriteTo(trial);
     }
 
-    private void Move()
+    /// <summary>Some changes that the axes find hardly dearer.</summary>
+    private void ChangeAtRandom()
     {
-        if (Draw() is not { } from)
-            return;
-        var job = trial.Sequences[from.Saw][from.Place];
-        var saw = random.Below(shop.Saws.Length);
-        if (shop.Work[job][saw] is null)
-            saw = from.Saw;
-        trial.Sequences[from.Saw].RemoveAt(from.Place);
-        trial.Sequences[saw].Insert(random.Between(trial.FrozenCount(saw), trial.Sequences[saw].Count), job);
-    }
-
-    private void Exchange()
-    {
-        if (Draw() is not { } one || Draw() is not { } other)
-            return;
-        var (job, otherJob) = (trial.Sequences[one.Saw][one.Place], trial.Sequences[other.Saw][other.Place]);
-        if (shop.Work[job][other.Saw] is not null && shop.Work[otherJob][one.Saw] is not null)
-            (trial.Sequences[one.Saw][one.Place], trial.Sequences[other.Saw][other.Place]) = (otherJob, job);
-    }
-
-    /// <summary>Any scheduled job that is not frozen.</summary>
-    private (int Saw, int Place)? Draw()
-    {
-        var free = 0;
-        for (var saw = 0; saw < shop.Saws.Length; saw++)
-            free += trial.Sequences[saw].Count - trial.FrozenCount(saw);
-        if (free == 0)
-            return null;
-        var nth = random.Below(free);
-        for (var saw = 0; ; saw++)
-        {
-            var frozen = trial.FrozenCount(saw);
-            if (nth < trial.Sequences[saw].Count - frozen)
-                return (saw, frozen + nth);
-            nth -= trial.Sequences[saw].Count - frozen;
-        }
+        var (wanted, draws) = (random.Between(1, MostChanges), 0);
+        while (wanted > 0 && draws++ < MostDraws)
+            if (changes.Try(axis.Sequences.Total() / axis.Sequences.Jobs / DearerShare / Levels * random.Below(Levels)))
+                wanted--;
+        meter.Count(draws / DrawsPerPlacement);
     }
 }

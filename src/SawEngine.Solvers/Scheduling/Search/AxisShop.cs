@@ -93,6 +93,8 @@ internal sealed class AxisShop
             Axes[saw] = new(plan.Windows(saw));
             longest = Int128.Max(longest, FillTimes(saw, plan));
         }
+        if (!IsExact && longest < LongestTime)
+            Stretch(plan);
         return longest < LongestTime && FillCosts((long)longest);
     }
 
@@ -117,6 +119,34 @@ internal sealed class AxisShop
         }
         IsExact &= axis.IsOneWindow && share <= shop.Saws[saw].RemainingBladeLife;
         return axis.TimeOf((long)Int128.Min(sum, LongestTime)) + latest;
+    }
+
+    /// <summary>Makes work longer, on all saws alike, by what the plan loses to what the axes do not know: hands, cranes, walks and blades.</summary>
+    private void Stretch(SawPlan plan)
+    {
+        var place = new int[shop.Jobs.Length];
+        for (var job = 1; job <= Jobs; job++)
+            place[Index[job]] = job;
+        long lost = 0, work = 0;
+        for (var saw = 0; saw < Saws; saw++)
+        {
+            var (before, at) = (0, Start[saw]);
+            foreach (var index in plan.Sequences[saw])
+            {
+                if (place[index] is not (> 0 and var job))
+                    continue;
+                var finish = Axes[saw].Of(plan.Finish[index]);
+                lost += finish - Math.Max(at + SetUp[saw][(before * (Jobs + 1)) + job], Release[saw][job]) - Seconds[saw][job];
+                work += Seconds[saw][job];
+                (before, at) = (job, finish);
+            }
+        }
+        if (work <= 0)
+            return;
+        foreach (var seconds in Seconds)
+            for (var job = 1; job <= Jobs; job++)
+                if (seconds[job] >= 0)
+                    seconds[job] = Math.Max(1, seconds[job] + (long)((Int128)seconds[job] * lost / work));
     }
 
     private (long Start, SetUpNumbers State) AfterFrozen(int saw, SawPlan plan)

@@ -11,7 +11,9 @@ internal static class PlanSearch
     private const long WorkPerCubeOfJobs = 900;
     private const int ThoroughTimes = 8;
     private const int ShareOfProved = 10;
-    private const long WorkPerJobOfNear = 300_000; // the clock has the last word, and needs its time
+    private const long WorkPerJobOfRound = 150_000; // the clock has the last word, and needs its time
+    private const int StandardRounds = 2;
+    private const int ThoroughRounds = 6;
     private const int ShareWithoutSetUps = 3;
 
     /// <summary>The plan found, null where numbers are too large to search with; whether no plan of the same jobs costs less.</summary>
@@ -19,20 +21,42 @@ internal static class PlanSearch
     {
         if (AxisShop.Of(start.Shop, start) is not { } axis)
             return (null, false);
+        if (!axis.IsExact)
+            return (Near(start, axis, effort, cancellation), false);
         var proves = ExactSearch.CanProve(axis);
-        var meter = new WorkMeter(WorkFor(axis, effort, proves), cancellation);
-        var sequences = new AxisSequences(axis, start, meter);
-        var found = SequenceSearch.Run(sequences.Sequences, meter, BoundOf(start, axis));
-        var plan = start.With([.. Enumerable.Range(0, axis.Saws).Select(saw => Indices(axis, found.Jobs(saw).ToArray()))]);
+        var plan = Found(start, axis, new(WorkFor(axis, effort, proves), cancellation));
         return proves && HasAll(plan, start) ? Proved(axis, plan, cancellation) : (plan, false);
+    }
+
+    /// <summary>The best of some searches, each on axes that are stretched as the plan before it was.</summary>
+    private static SawPlan Near(SawPlan start, AxisShop axis, Effort effort, CancellationToken cancellation)
+    {
+        var (best, plan) = (start, start);
+        var work = Math.Min(WorkPerJobOfRound * axis.Jobs, WorkPerCubeOfJobs / StandardRounds * Cube(axis.Jobs));
+        for (var round = 0; round < (effort == Effort.Thorough ? ThoroughRounds : StandardRounds); round++)
+        {
+            if (round > 0)
+                axis = AxisShop.Of(plan.Shop, plan) ?? axis;
+            plan = Found(plan, axis, new(work, cancellation));
+            if (plan.Score().CompareTo(best.Score()) < 0)
+                best = plan;
+        }
+        return best;
+    }
+
+    private static SawPlan Found(SawPlan start, AxisShop axis, WorkMeter meter)
+    {
+        var found = SequenceSearch.Run(new AxisSequences(axis, start, meter).Sequences, meter, BoundOf(start, axis));
+        return start.With([.. Enumerable.Range(0, axis.Saws).Select(saw => Indices(axis, found.Jobs(saw).ToArray()))]);
     }
 
     private static long WorkFor(AxisShop axis, Effort effort, bool proves)
     {
-        var share = proves ? ShareOfProved : axis.HasSetUps || !axis.IsExact ? 1 : ShareWithoutSetUps;
-        var most = axis.IsExact ? StandardWork : WorkPerJobOfNear * axis.Jobs;
-        return Math.Min(most, WorkPerCubeOfJobs * axis.Jobs * axis.Jobs * axis.Jobs) * (effort == Effort.Thorough ? ThoroughTimes : 1) / share;
+        var share = proves ? ShareOfProved : axis.HasSetUps ? 1 : ShareWithoutSetUps;
+        return Math.Min(StandardWork, WorkPerCubeOfJobs * Cube(axis.Jobs)) * (effort == Effort.Thorough ? ThoroughTimes : 1) / share;
     }
+
+    private static long Cube(long jobs) => jobs * jobs * jobs;
 
     /// <summary>In the units of the search; below all costs where these are not those of the clock.</summary>
     private static long BoundOf(SawPlan start, AxisShop axis)
