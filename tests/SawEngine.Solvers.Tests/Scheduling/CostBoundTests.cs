@@ -40,6 +40,22 @@ public class CostBoundTests
         AssertPausesIf(!mayPause, problem, new(0, 80, 2), new(110, 150, 1));
     }
 
+    // Two saws that are attended to 5 and from 100 on, and run by themselves in between for a bar and a cut. Half of a load, a cut, a load and a cut of 10 s each on either is done at 20.
+    [Fact]
+    public void Parts_load_and_cut_by_themselves()
+    {
+        StepRun[] bar = [new(10_000, 1, 0, StepKind.Load), new(10_000, 1)];
+        var saws = Enumerable.Range(0, 2).Select(saw => ProblemOf.Saw(ProblemOf.SawId(saw), new TimeWindow(0, 5), new TimeWindow(100, 300)) with { Unattended = new([new(5, 100)], Bars: 1, Cuts: 1) }).ToList();
+        var options = saws.Select(saw => new JobOption { SawId = saw.SawId, SetUp = ProblemOf.AnySetUp, Steps = [.. bar, .. bar], MayRunUnattended = true });
+        var problem = ProblemOf.Makespan(saws, [new() { JobId = "J", MostParts = 2, Options = [.. options] }]) with
+        {
+            MakespanCostMicrosPerSecond = 1,
+            Deliveries = [new("D", 0, ProblemOf.PerSecond, ["J"])],
+        };
+        var schedule = Solved.By(problem);
+        Assert.Equal((2, 40, 40), (schedule.Jobs.Count, schedule.CostMicros, schedule.BoundMicros));
+    }
+
     private static ScheduleOperator Operator(string id, params TimeWindow[] windows) => new(id, windows, ["S1"], 1);
 
     private static ScheduleJob Job(bool mayPause) => new()
