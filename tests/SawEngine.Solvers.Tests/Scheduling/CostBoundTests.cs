@@ -29,7 +29,7 @@ public class CostBoundTests
         AssertPausesIf(!mayPause, problem, new(0, 80, 2), new(110, 150, 1));
     }
 
-    // The same at a job that is running when the plan starts, before which the only operator was not there.
+    // The same of a job that is running when the plan starts, with one operator who has a break.
     [Theory]
     [InlineData(false, 230)]
     [InlineData(true, 150)]
