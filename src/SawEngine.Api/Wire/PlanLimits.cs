@@ -43,7 +43,7 @@ public static class PlanLimits
     public const int Recurrences = 20;
 
     /// <summary>Most recurrence rules of a shop.</summary>
-    public const int AllRecurrences = 200;
+    public const int AllRecurrences = 100;
 
     /// <summary>Most lines of one recurrence.</summary>
     public const int RecurrenceLines = 20;

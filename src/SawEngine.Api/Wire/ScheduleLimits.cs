@@ -25,7 +25,7 @@ public static class ScheduleLimits
     public const int ScheduledJobs = 10_000;
 
     /// <summary>Most set-ups and spans of work in an edited schedule.</summary>
-    public const int Spans = 200_000;
+    public const int Spans = 50_000;
 
     /// <summary>Largest factor on a cause of cost.</summary>
     public const int Weight = 1_000;

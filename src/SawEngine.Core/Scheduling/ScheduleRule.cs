@@ -60,7 +60,7 @@ public static class ScheduleRule
     /// <summary>Work stops and goes on in the same stretch of attended time though no blade is changed, no crane loads and nobody is waited for.</summary>
     public const string WorkSplit = "work_split";
 
-    /// <summary>A job that must run through pauses over a break.</summary>
+    /// <summary>A job that must run through pauses over a break, the saw's or that of all its operators.</summary>
     public const string WorkPaused = "work_paused";
 
     /// <summary>A cut is begun that the mounted blade cannot finish.</summary>

@@ -11,6 +11,7 @@ internal sealed class CostBound
 {
     private readonly Shop shop;
     private readonly Predicate<int> scheduled;
+    private readonly SawClock[] forParts;
     private readonly Values[] sections;
     private readonly Values[] gradeGroups;
     private readonly Values[] blades;
@@ -20,6 +21,7 @@ internal sealed class CostBound
     {
         this.shop = shop;
         this.scheduled = scheduled;
+        forParts = Array.ConvertAll(shop.Clocks, clock => clock.ForAnySteps());
         sections = Array.ConvertAll(shop.Saws, saw => new Values(saw.InitialState.Section));
         gradeGroups = Array.ConvertAll(shop.Saws, saw => new Values(saw.InitialState.GradeGroup));
         blades = Array.ConvertAll(shop.Saws, saw => new Values(saw.InitialState.BladeId));
@@ -60,10 +62,9 @@ internal sealed class CostBound
         foreach (var (job, saw, work) in Works())
         {
             var from = EasiestState(saw, work);
-            var least = LargestPart(job, saw, work);
             // Blade changes are left out: where a worn blade comes first, a change can fall into time that is lost anyway, so that
             // counting those of a new blade would not bound from below.
-            var alone = shop.Clocks[saw].FinishAlone(from, least);
+            var alone = shop.Jobs[job].MostParts == 1 ? shop.Clocks[saw].FinishAlone(from, work) : forParts[saw].FinishAlone(from, LargestPart(job, saw, work));
             if (alone == SawClock.NoRoom)
                 continue;
             finish[job] = Math.Min(finish[job], alone);
@@ -72,11 +73,9 @@ internal sealed class CostBound
         return (finish, cost);
     }
 
-    /// <summary>Where a job may be split, the fewest and shortest steps that its largest part can have.</summary>
+    /// <summary>Of a job that may be split, the fewest and shortest steps that its largest part can have.</summary>
     private SawWork LargestPart(int job, int saw, SawWork work)
     {
-        if (shop.Jobs[job].MostParts == 1)
-            return work;
         var runs = StepsOn(job, saw);
         var (steps, most) = (runs.Sum(run => run.Count), shop.Jobs[job].MostParts);
         return work.WithSteps(runs.Min(run => run.Milliseconds), (steps + most - 1) / most);

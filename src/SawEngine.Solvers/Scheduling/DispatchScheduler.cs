@@ -7,7 +7,7 @@ namespace SawEngine.Solvers.Scheduling;
 /// <summary>
 /// Dispatching rules that mind set-ups, each as a list schedule on unlike saws, the best kept: least jobs left out, then least cost,
 /// then earliest deliveries, then shortest, then the earlier rule; where there is an earlier schedule, that is one more to begin with. At the least effort
-/// single jobs are moved where that costs less. From <see cref="Effort.Standard"/> up the best is improved by a search on arrays of sequences, and proved
+/// single jobs are moved where that costs less. From <see cref="Effort.Standard"/> up what that gives is improved by a search on arrays of sequences, and proved
 /// where jobs are few; then by its own times, with operators, cranes and overtime; late jobs that may be split are split. All within a fixed amount of work.
 /// </summary>
 public sealed class DispatchScheduler : IScheduler
@@ -46,16 +46,29 @@ public sealed class DispatchScheduler : IScheduler
     {
         var shop = new Shop(problem);
         var first = First(shop, cancellation);
+        if (effort == Effort.Quick && isRuleAlone)
+            return Named(first.Plan, first);
+        // More effort starts from what less effort ends with, so that it never costs more.
+        var quick = Descent.Run(first.Plan, new(shop.Jobs.Length * QuickPlacementsPerJob, cancellation));
         if (effort == Effort.Quick)
-            return Named(isRuleAlone ? first.Plan : Descent.Run(first.Plan, new(shop.Jobs.Length * QuickPlacementsPerJob, cancellation)), first);
-        var (searched, isLeast) = PlanSearch.Run(first.Plan, effort, cancellation);
-        var best = searched is null || searched.Score().CompareTo(first.Score) > 0 ? first.Plan : searched;
-        isLeast &= best.Score().Unscheduled == first.Score.Unscheduled && !shop.Jobs.Any(job => job.MostParts > 1);
+            return Named(quick, first);
+        var (best, isLeast) = Improve(quick, Effort.Standard, cancellation);
+        if (effort == Effort.Thorough && Improve(quick, effort, cancellation) is var other && other.Plan.Score().CompareTo(best.Score()) <= 0)
+            (best, isLeast) = other;
+        return Named(best, first, isLeast);
+    }
+
+    /// <summary>The best plan found, no worse than where it starts; whether no plan of the same jobs costs less.</summary>
+    private static (SawPlan Plan, bool IsLeast) Improve(SawPlan start, Effort effort, CancellationToken cancellation)
+    {
+        var shop = start.Shop;
+        var (searched, isLeast) = PlanSearch.Run(start, effort, cancellation);
+        var best = searched is null || searched.Score().CompareTo(start.Score()) > 0 ? start : searched;
+        isLeast &= best.Score().Unscheduled == start.Score().Unscheduled && !shop.Jobs.Any(job => job.MostParts > 1);
         // Where nothing costs less, something may still be done earlier.
         best = DecodedSearch.Run(best, new(Placements(shop, effort) / (isLeast ? ShareOfProved : 1), cancellation));
         best = Descent.Run(best, new(Placements(shop, effort) / ShareOfDescent, cancellation));
-        best = Splitting.Run(best, plan => DecodedSearch.Run(plan, new(Placements(plan.Shop, effort) / ShareOfSplit, cancellation)));
-        return Named(best, first, isLeast);
+        return (Splitting.Run(best, plan => DecodedSearch.Run(plan, new(Placements(plan.Shop, effort) / ShareOfSplit, cancellation))), isLeast);
     }
 
     private static Schedule Named(SawPlan plan, Candidate first, bool isLeast = false) =>

@@ -215,9 +215,10 @@ internal ref struct Placing
         record?.Mark();
         while (Open(work.Milliseconds))
         {
-            if (Steps(false))
-                return true;
             var (window, at) = (state.Window, Until(state.Window, state.At));
+            // Hands for a blade change may be free in a later window only.
+            if (Steps(false) && state.Window == window)
+                return true;
             state.CopyFrom(before);
             (state.Window, state.At) = (window, Math.Max(at, before.At));
             (setUpSeconds, workSeconds, overtime, spanMilliseconds, spanSteps, done, open) = (setUp, worked, extra, 0, 0, 0, false);

@@ -58,6 +58,11 @@ internal sealed class SawClock(ScheduleSaw saw, int index, IReadOnlyList<TimeWin
         return isPlaced ? placing.Cost : NoRoom;
     }
 
+    /// <summary>The same clock where bars and cuts by itself share one number: for steps of which it is not known what they are.</summary>
+    public SawClock ForAnySteps() => saw.Unattended is not { } runs
+        ? this
+        : new(saw with { Unattended = runs with { Cuts = (int)Math.Min((long)runs.Bars + runs.Cuts, int.MaxValue) } }, index, present, setUps);
+
     /// <summary>Finish of the work if it has the saw, all its overtime and a blade that lasts to itself, or <see cref="NoRoom"/>.</summary>
     public long FinishAlone(SetUpState from, SawWork work)
     {

@@ -10,7 +10,7 @@ public class PlainShopTests
     public void Schedules_made_second_by_second_are_clean()
     {
         var uses = ScheduleUses.All.ToDictionary(use => use, _ => 0);
-        for (var seed = 0; seed < 300; seed++)
+        for (var seed = 0; seed < 600; seed++)
         {
             var problem = RandomShop.Of(seed);
             var schedule = PlainShop.Schedule(problem, new(seed));

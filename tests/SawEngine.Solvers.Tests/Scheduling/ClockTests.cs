@@ -163,6 +163,20 @@ public class ClockTests
     }
 
     [Fact]
+    public void Job_that_runs_through_starts_again_where_the_hands_for_its_blade_change_are_gone_until_the_next_shift()
+    {
+        // S2 is set up until 95 by the only operator, who could change the blade of S1 at 42, leaves at 100 and is back at 200: two cuts of 40 s with a change of 10 s between.
+        var operators = new ScheduleOperator("O1", [new(0, 100), new(200, 400)], ["S1", "S2"], 2);
+        ScheduleSaw[] saws = [ProblemOf.Saw("S1") with { SetUpTimes = new(0, 0, Blade: 10) }, ProblemOf.Saw("S2") with { SetUpTimes = new(Section: 95, 0, 0) }];
+        var through = ProblemOf.Job(1, [80]) with { Frozen = new("S1", 2) };
+        through = through with { Options = [through.Options[0] with { MayPause = false, Steps = [new(40_000, 2, 600_000_000)] }] };
+        var other = ProblemOf.Job(2, [null, 10], setUp: Round) with { Frozen = new("S2", 1) };
+        var job = Solved.By(ProblemOf.Makespan(saws, [through, other]) with { Operators = [operators] }, Effort.Quick).Job(1);
+        Assert.Equal([new("bladeWorn", 240, 250, "O1", ScheduleSaw.FullBladeLife)], job.SetUps);
+        Assert.Equal([new(200, 240, 1), new(250, 290, 1)], job.Work);
+    }
+
+    [Fact]
     public void Job_without_a_step_is_scheduled_and_takes_no_time()
     {
         var job = Schedule(Saw(new TimeWindow(10, 20)), Job(Round)).Job(1);

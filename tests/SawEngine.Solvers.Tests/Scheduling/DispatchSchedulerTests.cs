@@ -1,6 +1,7 @@
 using SawEngine.Core;
 using SawEngine.Core.Scheduling;
 using SawEngine.Solvers.Scheduling;
+using SawEngine.Tests.Scheduling;
 
 namespace SawEngine.Solvers.Tests.Scheduling;
 
@@ -52,6 +53,16 @@ public class DispatchSchedulerTests
             Assert.True(standard.Unscheduled.Count <= quick.Unscheduled.Count);
             Assert.True(standard.Unscheduled.Count < quick.Unscheduled.Count || standard.CostMicros <= quick.CostMicros);
         }
+    }
+
+    /// <summary>With operators, overtime and an earlier schedule, where the search judges by times that are not those of the clock.</summary>
+    [Theory]
+    [InlineData(1416)]
+    [InlineData(9800)]
+    public void More_effort_is_never_worse_in_a_whole_shop(int seed)
+    {
+        var costs = Enum.GetValues<Effort>().Select(effort => Solved.By(RandomShop.Of(seed), effort).CostMicros).ToList();
+        Assert.Equal(costs.OrderDescending(), costs);
     }
 
     [Fact]

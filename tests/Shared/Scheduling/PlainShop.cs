@@ -152,15 +152,15 @@ internal sealed class PlainShop
         return null;
     }
 
-    // A stretch of attended time after the other, until one holds all of it.
+    // A stretch of time after the other in which somebody is there, until one holds all of it.
     private bool RunThrough(PlainSaw saw, JobOption option, List<StepRun> steps, List<ScheduledSetUp> setUps, List<WorkSpan> work, int earliest)
     {
         for (var start = Math.Max(saw.At, earliest); start < PlainSaw.Horizon; start++)
         {
-            if (!saw.IsAttended(start))
+            if (!IsOpen(saw, start))
                 continue;
             var until = start;
-            while (saw.IsAttended(until))
+            while (IsOpen(saw, until))
                 until++;
             var trial = new PlainShop(this);
             var (changes, spans) = (new List<ScheduledSetUp>(), new List<WorkSpan>());
@@ -176,6 +176,11 @@ internal sealed class PlainShop
         }
         return false;
     }
+
+    /// <summary>Whether the saw is attended and somebody of its team is there.</summary>
+    private static bool IsOpen(PlainSaw saw, int second) => saw.IsAttended(second) && (saw.Team.Count == 0 || saw.Team.Exists(one => IsOnShift(one, second)));
+
+    private static bool IsOnShift(ScheduleOperator one, int second) => one.Windows.Any(window => window.Start <= second && second < window.End);
 
     private bool Work(PlainSaw saw, JobOption option, List<StepRun> steps, List<ScheduledSetUp> setUps, List<WorkSpan> work, int earliest, int until)
     {
@@ -262,7 +267,7 @@ internal sealed class PlainShop
             return true;
         var others = saw.Team[0].SawIds.Where(id => id != saw.Saw.SawId).Select(id => saws[id]).ToList();
         return Enumerable.Range(start, finish - start).Where(second => saw.IsAttended(second)).All(second =>
-            1 + others.Count(other => other.Busy[second]) <= saw.Team.Where(one => one.Windows.Any(window => window.Start <= second && second < window.End)).Sum(one => one.MostSaws));
+            1 + others.Count(other => other.Busy[second]) <= saw.Team.Where(one => IsOnShift(one, second)).Sum(one => one.MostSaws));
     }
 
     /// <summary>An operator who is free; null as their id where the saw has none, null where none is free.</summary>

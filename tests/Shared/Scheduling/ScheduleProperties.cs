@@ -93,20 +93,20 @@ internal static class ScheduleProperties
             yield return "order_matters: another order of the lists gives another schedule";
     }
 
-    private static IEnumerable<string> OfOtherEffort(ScheduleProblem problem, Schedule schedule, Effort effort, Dictionary<string, int> compared)
+    private static IEnumerable<string> OfOtherEffort(ScheduleProblem problem, Schedule schedule, Effort effort, Dictionary<string, int> compared) =>
+        Enum.GetValues<Effort>().Where(less => less < effort).SelectMany(less => OfLessEffort(Solve(problem, less, CancellationToken.None), schedule, compared));
+
+    private static IEnumerable<string> OfLessEffort(Schedule less, Schedule schedule, Dictionary<string, int> compared)
     {
-        if (effort == Effort.Quick)
-            yield break;
-        var quick = Solve(problem, Effort.Quick, CancellationToken.None);
-        if (schedule.Unscheduled.Count > quick.Unscheduled.Count)
-            yield return $"effort_leaves_out_more: more effort leaves out {schedule.Unscheduled.Count} jobs, less {quick.Unscheduled.Count}";
-        if (!schedule.Unscheduled.Select(job => job.JobId).SequenceEqual(quick.Unscheduled.Select(job => job.JobId)))
+        if (schedule.Unscheduled.Count > less.Unscheduled.Count)
+            yield return $"effort_leaves_out_more: more effort leaves out {schedule.Unscheduled.Count} jobs, less {less.Unscheduled.Count}";
+        if (!schedule.Unscheduled.Select(job => job.JobId).SequenceEqual(less.Unscheduled.Select(job => job.JobId)))
             yield break;
         Count(compared, "other effort");
-        if (schedule.CostMicros > quick.CostMicros)
-            yield return $"effort_costs_more: more effort costs {schedule.CostMicros}, less {quick.CostMicros}";
-        if (schedule.BoundMicros > quick.CostMicros || quick.BoundMicros > schedule.CostMicros)
-            yield return $"bound_wrong: bounds of two efforts are above the costs: {schedule.BoundMicros} to {schedule.CostMicros}, {quick.BoundMicros} to {quick.CostMicros}";
+        if (schedule.CostMicros > less.CostMicros)
+            yield return $"effort_costs_more: more effort costs {schedule.CostMicros}, less {less.CostMicros}";
+        if (schedule.BoundMicros > less.CostMicros || less.BoundMicros > schedule.CostMicros)
+            yield return $"bound_wrong: bounds of two efforts are above the costs: {schedule.BoundMicros} to {schedule.CostMicros}, {less.BoundMicros} to {less.CostMicros}";
     }
 
     /// <summary>No bound is above what another way to schedule the same jobs costs; how the two compare is counted.</summary>

@@ -32,7 +32,7 @@ internal sealed class ScheduleEvaluationAnswer(
             Jobs = rows.Jobs(),
             Saws = rows.Saws(),
             Unscheduled = [.. edited.NoRoom.Select(job => new UnscheduledJson { JobId = job.JobId, Reason = job.Reason })],
-            Changes = ScheduleComparison.Of(request, mapping, edited.Jobs),
+            Changes = ScheduleChanges.Of(request, mapping, edited.Jobs),
             Comparison = engine is null ? null : Comparison(engine, context),
             Defaults = mapping.Defaults,
             Warnings = context.Warnings,

@@ -13,6 +13,6 @@ public sealed record ScheduleViolationJson
     [KnownValues(typeof(ScheduleRule), EditedScheduleRule.StatementDiffers)]
     public required string Code { get; init; }
 
-    /// <summary>What breaks it, for a person.</summary>
+    /// <summary>What breaks it, for a person; times in it are seconds since planStart.</summary>
     public required string Detail { get; init; }
 }

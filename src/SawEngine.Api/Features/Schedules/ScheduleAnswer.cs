@@ -30,7 +30,7 @@ internal sealed class ScheduleAnswer(ScheduleProblemRequest request, ScheduleMap
             Reasons = [.. explanation.Jobs.OrderBy(job => job.JobId, StringComparer.Ordinal).ThenBy(job => job.FirstStep).Select(JobReasonsJson.Of)],
             Lateness = [.. explanation.Late.Select(LatenessJson.Of)],
             Unscheduled = [.. schedule.Unscheduled.OrderBy(job => job.JobId, StringComparer.Ordinal).Select(job => new UnscheduledJson { JobId = job.JobId, Reason = job.Reason })],
-            Changes = ScheduleComparison.Of(request, mapping, schedule.Jobs),
+            Changes = ScheduleChanges.Of(request, mapping, schedule.Jobs),
             Defaults = mapping.Defaults,
             StoppedBy = WireEnum.Text(Ended(context)),
             Warnings = context.Warnings,

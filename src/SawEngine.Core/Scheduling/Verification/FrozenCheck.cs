@@ -39,11 +39,8 @@ internal sealed class FrozenCheck(ScheduleSaw saw, SawCalendar calendar, Problem
             found.Note(ScheduleRule.FrozenStart, listed, $"starts at {listed.Start} though the saw stands idle from {idle}");
     }
 
-    // For an operator, for a crane that loads its first bar, or for an hour at which all of it fits in with what is unattended.
-    private bool MayWait(ListedJob listed) =>
-        hasTeam
-        || (hasCranes && listed.Option.Steps is [{ Kind: StepKind.CraneLoad }, ..])
-        || (listed.Option is { MayPause: false, MayRunUnattended: true } && calendar.Unattended.Length > 0);
+    // For an operator, or for a crane that loads its first bar.
+    private bool MayWait(ListedJob listed) => hasTeam || (hasCranes && listed.Option.Steps is [{ Kind: StepKind.CraneLoad }, ..]);
 
     /// <summary>The first second from the given one on at which the saw is attended, does nothing for the job, and has room for what comes next; null where there is none.</summary>
     private long? FirstIdle(ListedJob listed, long from)

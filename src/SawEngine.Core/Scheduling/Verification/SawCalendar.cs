@@ -76,7 +76,8 @@ internal sealed class SawCalendar
         return last != None && start <= finish && finish <= windows[last].End ? last : None;
     }
 
-    private static TimeWindow[] Joined(IEnumerable<TimeWindow> windows)
+    /// <summary>Windows in any order, those that overlap or touch as one.</summary>
+    public static TimeWindow[] Joined(IEnumerable<TimeWindow> windows)
     {
         var joined = new List<TimeWindow>();
         foreach (var window in windows.OrderBy(window => window.Start))

@@ -5,7 +5,7 @@ namespace SawEngine.Core.Scheduling.Verification;
 /// <summary>The work of one saw's jobs: steps, durations, pauses, wear of the blades, and what runs unattended.</summary>
 internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack blades, ProblemIndex problem, Findings found)
 {
-    private readonly bool hasTeam = problem.TeamOf(saw.SawId) is not null;
+    private readonly TimeWindow[]? onShift = problem.TeamOf(saw.SawId) is { } team ? SawCalendar.Joined(team.SelectMany(one => one.Windows)) : null;
     private readonly bool hasCranes = problem.CranesOf(saw.SawId) is not null;
 
     /// <summary>Follows the work, blade changes inside it included; adds the crane loads to the uses.</summary>
@@ -48,8 +48,8 @@ internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack
     private void CheckPause(ListedJob listed, TakenSpan before, TakenSpan taken, bool isChanged)
     {
         var (from, to, start) = (StretchAtEnd(before.Span), StretchAtStart(taken.Span), taken.Span.Start);
-        var waits = isChanged || IsCraneLoad(before) || IsCraneLoad(taken) || (hasTeam && start > before.Span.Finish);
-        var isBreak = from != to || (!waits && calendar.HoldsOvertime(before.Span.Finish, start));
+        var waits = isChanged || IsCraneLoad(before) || IsCraneLoad(taken) || (onShift is not null && start > before.Span.Finish);
+        var isBreak = from != to || IsLeftAlone(before.Span.Finish, start) || (!waits && calendar.HoldsOvertime(before.Span.Finish, start));
         if (!listed.Option.MayPause && isBreak && IsInCalendar(before.Span) && IsInCalendar(taken.Span))
             found.Note(ScheduleRule.WorkPaused, listed, $"pauses before {start} and must run through");
         if (!isBreak && !waits && from != SawCalendar.None)
@@ -81,7 +81,7 @@ internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack
             found.Note(ScheduleRule.WorkOutsideShift, listed, $"has an interval {span.Start} to {span.Finish} that lies in no window of the saw");
         else if (calendar.StretchAt(span.Start) == SawCalendar.None)
             found.Note(ScheduleRule.UnattendedStart, listed, $"starts at {span.Start}, where nobody attends the saw");
-        else if (!listed.Option.MayRunUnattended)
+        else if (!listed.Option.MayRunUnattended || !listed.Option.MayPause)
             found.Note(ScheduleRule.UnattendedNotAllowed, listed, $"goes on between {span.Start} and {span.Finish} where nobody attends the saw, and must not run unattended");
         else
             new UnattendedCheck(saw.Unattended!, calendar, found).Run(listed, span, taken.Steps);
@@ -105,6 +105,9 @@ internal sealed class WorkCheck(ScheduleSaw saw, SawCalendar calendar, BladeRack
 
     // Where no crane reaches the saw, its bars are loaded like any.
     private bool IsCraneLoad(TakenSpan taken) => hasCranes && taken.Steps.Exists(run => run.Kind == StepKind.CraneLoad);
+
+    // When nobody of its team is on shift, a saw is not attended, whatever its own windows say.
+    private bool IsLeftAlone(long from, long until) => from < until && onShift is not null && SawCalendar.Holding(onShift, from, until) == SawCalendar.None;
 
     private bool IsInCalendar(WorkSpan span) => calendar.MayRunThrough(span.Start, span.Finish);
 

@@ -275,6 +275,19 @@ public sealed class ScheduleEvaluationTests(ServiceHost host)
     }
 
     [Fact]
+    public async Task More_spans_than_can_be_evaluated_are_too_much_work()
+    {
+        var request = ByHandRequest(jobs =>
+        {
+            foreach (var job in jobs.Take(2))
+                job!["work"] = new JsonArray([.. Enumerable.Range(0, ScheduleLimits.Spans / 2).Select(_ => JsonNode.Parse("""{"start": "2026-11-30T12:00:00Z", "finish": "2026-11-30T12:00:01Z", "steps": 0}"""))]);
+        });
+        var problem = await host.Post(Path, request.ToJsonString(), 422);
+
+        Assert.Equal(["#/schedule/jobs too_much_work"], problem["errors"]!.AsArray().Select(fault => $"{fault!["pointer"]} {fault["code"]}"));
+    }
+
+    [Fact]
     public async Task Schedule_of_the_example_is_clean_as_the_engine_answers_it()
     {
         var example = JsonNode.Parse(host.Services.GetRequiredService<IReadOnlyList<Operation>>().Single(operation => operation.Path == Schedules).Example)!.AsObject();

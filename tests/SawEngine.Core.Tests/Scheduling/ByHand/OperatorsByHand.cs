@@ -44,6 +44,10 @@ internal static class OperatorsByHand
         Mutant.Of("set-up after the shift", p => p with { Operators = [p.Operators[0] with { Windows = [new(0, 55), new(56, 100), new(150, 300)] }, p.Operators[1] with { MostSaws = 2 }] }, ScheduleRule.OperatorOffShift),
         new("more saws than are attended", s => s.Works("J4", new WorkSpan(60, 120, 2)), ScheduleRule.AttendanceExceeded),
         new("work when nobody is there", s => s.Works("J4", new(60, 90, 1), new(275, 305, 1)), ScheduleRule.AttendanceExceeded) { Against = p => p.Saw("S1", saw => saw with { Windows = [new(0, 400)] }) },
+        new("job that runs through waits until somebody is there", s => s.Works("J4", new(60, 90, 1), new(210, 240, 1)), ScheduleRule.WorkPaused)
+        {
+            Against = p => p.Option("J4", option => option with { MayPause = false }) with { Operators = [p.Operators[0] with { Windows = [new(0, 100), new(210, 300)] }, p.Operators[1]] },
+        },
         new("work that stops for nothing", s => s.Works("J1", new(10, 20, 1), new(20, 50, 3)), ScheduleRule.WorkSplit),
         Mutant.Of("waiting for nobody", p => p with { Operators = [] }, ScheduleRule.OperatorUnneeded, ScheduleRule.WorkSplit),
     ]);

@@ -6,7 +6,7 @@ namespace SawEngine.Api.Features.Schedules;
 /// Holds a schedule against an earlier one: starting-time deviation, jobs on another saw, reversed pairs, promises newly broken, as the literature on rescheduling counts
 /// them (Wu, Storer and Chang 1993; Hall and Potts 2004; Alagoz and Azizoglu 2003). Of a job in parts the first one counts.
 /// </summary>
-internal static class ScheduleComparison
+internal static class ScheduleChanges
 {
     private const int HourDecimals = 4;
 
