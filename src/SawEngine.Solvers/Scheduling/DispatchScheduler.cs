@@ -53,8 +53,8 @@ public sealed class DispatchScheduler : IScheduler
         if (effort == Effort.Quick)
             return Named(quick, first);
         var (best, isLeast) = Improve(quick, Effort.Standard, cancellation);
-        if (effort == Effort.Thorough && Improve(quick, effort, cancellation) is var other && other.Plan.Score().CompareTo(best.Score()) <= 0)
-            (best, isLeast) = other;
+        if (effort == Effort.Thorough && !isLeast)
+            (best, isLeast) = Improve(best, effort, cancellation);
         return Named(best, first, isLeast);
     }
 

@@ -141,12 +141,11 @@ internal sealed class AxisShop
                 (before, at) = (job, finish);
             }
         }
-        if (work <= 0)
-            return;
+        lost = Math.Clamp(lost, -work / 2, work);
         foreach (var seconds in Seconds)
             for (var job = 1; job <= Jobs; job++)
                 if (seconds[job] >= 0)
-                    seconds[job] = Math.Max(1, seconds[job] + (long)((Int128)seconds[job] * lost / work));
+                    seconds[job] = Math.Max(1, seconds[job] + (long)((Int128)seconds[job] * lost / Math.Max(1, work)));
     }
 
     private (long Start, SetUpNumbers State) AfterFrozen(int saw, SawPlan plan)

@@ -7,11 +7,12 @@ namespace SawEngine.Solvers.Scheduling.Search;
 internal static class PlanSearch
 {
     // Steps of judging a change: some fifty million a second.
-    private const long StandardWork = 200_000_000;
-    private const long WorkPerCubeOfJobs = 900;
+    private const long StandardWork = 500_000_000;
+    private const long WorkPerCubeOfJobs = 2_400;
     private const int ThoroughTimes = 8;
     private const int ShareOfProved = 10;
     private const long WorkPerJobOfRound = 150_000; // the clock has the last word, and needs its time
+    private const long WorkPerCubeOfRound = 400;
     private const int StandardRounds = 2;
     private const int ThoroughRounds = 6;
     private const int ShareWithoutSetUps = 3;
@@ -32,7 +33,7 @@ internal static class PlanSearch
     private static SawPlan Near(SawPlan start, AxisShop axis, Effort effort, CancellationToken cancellation)
     {
         var (best, plan) = (start, start);
-        var work = Math.Min(WorkPerJobOfRound * axis.Jobs, WorkPerCubeOfJobs / StandardRounds * Cube(axis.Jobs));
+        var work = Math.Min(WorkPerJobOfRound * axis.Jobs, WorkPerCubeOfRound * Cube(axis.Jobs));
         for (var round = 0; round < (effort == Effort.Thorough ? ThoroughRounds : StandardRounds); round++)
         {
             if (round > 0)

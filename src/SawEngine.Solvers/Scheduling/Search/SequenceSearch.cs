@@ -1,7 +1,7 @@
 namespace SawEngine.Solvers.Scheduling.Search;
 
 /// <summary>
-/// Descent, then annealing (Kirkpatrick, Gelatt and Vecchi 1983), a short run before a long one, then descents from the best, shaken.
+/// Descent, then annealing (Kirkpatrick, Gelatt and Vecchi 1983), a short run before a long one, then descents from shaken sequences (iterated local search).
 /// All in whole numbers and measured in work, so that the same sequences come out everywhere.
 /// </summary>
 internal sealed class SequenceSearch
@@ -12,6 +12,10 @@ internal sealed class SequenceSearch
     private const int Levels = 200;
     private const int Samples = 1000;
     private const int MovesBetweenLooks = 256;
+    private const int StepsOfRound = 100;
+    private const int Dearer = 40; // thousandths of the cost, at first
+    private const int PatientRounds = 12;
+    private const int FarShakes = 30;
 
     private readonly Sequences sequences;
     private readonly WorkMeter meter;
@@ -64,25 +68,51 @@ internal sealed class SequenceSearch
         }
     }
 
+    /// <summary>Rounds that go back to the best of their run, less and less far from it; a run that finds nothing better any more is left for another, far away.</summary>
     private void ShakeAndDescend()
     {
         var shaking = new Shaking(sequences, random);
-        var current = new SequencesCopy(sequences);
-        for (var round = 0; !IsDone; round++)
+        var home = new SequencesCopy(sequences);
+        for (var stale = 0; !IsDone; stale++)
+        {
+            if (stale == PatientRounds)
+            {
+                stale = 0;
+                for (var i = 0; i < FarShakes; i++)
+                    shaking.Shake();
+                Descend();
+                home.Take();
+            }
+            if (Improve(home, shaking))
+                stale = -1;
+            home.PutBack();
+        }
+    }
+
+    private bool Improve(SequencesCopy home, Shaking shaking)
+    {
+        var (current, isBetter) = (new SequencesCopy(sequences), false);
+        for (var step = StepsOfRound; step > 0 && !IsDone; step--)
         {
             shaking.Shake();
-            neighborhoods.Descend();
-            var cost = best.Cost;
-            Keep();
-            if (best.Cost < cost || sequences.Total() <= current.Total + (current.Total / 1000 * (99 - (round % 100)) * 4 / 10))
+            Descend();
+            if (sequences.Total() < home.Total)
+            {
+                home.Take();
+                isBetter = true;
+            }
+            if (sequences.Total() <= home.Total + (home.Total / 1000 * Dearer * step / StepsOfRound))
                 current.Take();
             else
                 current.PutBack();
-            if (round % 100 != 99)
-                continue;
-            best.PutBack();
-            current.Take();
         }
+        return isBetter;
+    }
+
+    private void Descend()
+    {
+        neighborhoods.Descend();
+        Keep();
     }
 
     private void Anneal(long hottest, long work)
