@@ -10,8 +10,7 @@ namespace SawEngine.Solvers.Scheduling;
 internal sealed class DecodedSearch
 {
     private const int Seed = 2;
-    private const int Rounds = 4; // each goes back to the best
-    private const int AllowedShare = 300; // of the cost, at first
+    private const int Rounds = 8; // each goes back to the best
     private const int DearerShare = 10; // of the cost by job
     private const int MostChanges = 3;
     private const int MostDraws = 2000;
@@ -92,7 +91,8 @@ internal sealed class DecodedSearch
         if (score.Unscheduled != currentScore.Unscheduled || score.CostMicros <= currentScore.CostMicros)
             return score.CompareTo(currentScore) <= 0;
         var left = Math.Max(0, meter.Limit - meter.Spent);
-        var allowance = bestScore.CostMicros / AllowedShare * left / meter.Limit * random.Below(Levels) / Levels;
+        // At first what a job costs on average.
+        var allowance = bestScore.CostMicros / shop.Jobs.Length * left / meter.Limit * random.Below(Levels) / Levels;
         return score.CostMicros - bestScore.CostMicros < allowance;
     }
 

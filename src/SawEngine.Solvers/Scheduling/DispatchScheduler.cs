@@ -15,7 +15,9 @@ public sealed class DispatchScheduler : IScheduler
     // Some microseconds each.
     private const long QuickPlacementsPerJob = 300;
     private const long StandardPlacementsPerJob = 3_000;
-    private const long ThoroughPlacementsPerJob = 24_000;
+    private const long MostStandardPlacements = 1_000_000;
+    private const int ThoroughTimes = 8;
+    private const long MostThoroughPlacements = 6_000_000;
     private const int ShareOfProved = 10;
     private const int ShareOfSplit = 2;
     private const int ShareOfDescent = 6;
@@ -75,7 +77,9 @@ public sealed class DispatchScheduler : IScheduler
         plan.ToSchedule(plan.Score().CompareTo(first.Score) < 0 ? first.Name + Improved : first.Name, isLeast);
 
     private static long Placements(Shop shop, Effort effort) =>
-        shop.Jobs.Length * (effort == Effort.Standard ? StandardPlacementsPerJob : ThoroughPlacementsPerJob);
+        effort == Effort.Standard
+            ? Math.Min(MostStandardPlacements, shop.Jobs.Length * StandardPlacementsPerJob)
+            : Math.Min(MostThoroughPlacements, shop.Jobs.Length * StandardPlacementsPerJob * ThoroughTimes);
 
     /// <summary>The best plan to search from: the earlier schedule as it stands, or a dispatched one.</summary>
     private Candidate First(Shop shop, CancellationToken cancellation)

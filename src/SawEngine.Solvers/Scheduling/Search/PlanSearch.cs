@@ -14,7 +14,7 @@ internal static class PlanSearch
     private const long WorkPerJobOfRound = 150_000; // the clock has the last word, and needs its time
     private const long WorkPerCubeOfRound = 400;
     private const int StandardRounds = 2;
-    private const int ThoroughRounds = 6;
+    private const int ThoroughRounds = 2;
     private const int ShareWithoutSetUps = 3;
 
     /// <summary>The plan found, null where numbers are too large to search with; whether no plan of the same jobs costs less.</summary>
