@@ -11,7 +11,7 @@ internal static class PlanSearch
     private const long WorkPerCubeOfJobs = 2_400;
     private const int ThoroughTimes = 8;
     private const int ShareOfProved = 10;
-    private const long WorkPerJobOfRound = 150_000; // the clock has the last word, and needs its time
+    private const long WorkPerJobOfRound = 100_000; // the clock has the last word, and needs its time
     private const long WorkPerCubeOfRound = 400;
     private const int StandardRounds = 2;
     private const int ThoroughRounds = 2;
