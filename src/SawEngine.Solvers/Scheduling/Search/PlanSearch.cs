@@ -36,11 +36,12 @@ internal static class PlanSearch
         var work = Math.Min(WorkPerJobOfRound * axis.Jobs, WorkPerCubeOfRound * Cube(axis.Jobs));
         for (var round = 0; round < (effort == Effort.Thorough ? ThoroughRounds : StandardRounds); round++)
         {
-            if (round > 0)
-                axis = AxisShop.Of(plan.Shop, plan) ?? axis;
-            plan = Found(plan, axis, new(work, cancellation));
-            if (plan.Score().CompareTo(best.Score()) < 0)
-                best = plan;
+            if (round > 0 && AxisShop.Of(plan.Shop, plan) is { } stretched)
+                axis = stretched;
+            var found = Found(plan, axis, new(work, cancellation));
+            if (found.Score().CompareTo(best.Score()) < 0)
+                best = found;
+            plan = HasAll(found, best) ? found : best;
         }
         return best;
     }
