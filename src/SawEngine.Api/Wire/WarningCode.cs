@@ -10,6 +10,7 @@ public static class WarningCode
     public const string CostNotStated = "cost_not_stated";
     public const string FrozenStartNotKept = "frozen_start_not_kept";
     public const string JobOverdue = "job_overdue";
+    public const string LateAtNoCost = "late_at_no_cost";
     public const string NominalLengthNotPlanned = "nominal_length_not_planned";
     public const string OpenLinesLimitExceeded = OpenLines.LimitExceeded;
     public const string RemnantLimitReached = RemnantLimit.Reached;

@@ -15,6 +15,9 @@ public sealed record ScheduledJob
     /// <summary>The first of its steps that is done here, from 0; a job that was split is listed once for each part.</summary>
     public int FirstStep { get; init; }
 
+    /// <summary>How many seconds before its turn its times were found, so that it has hands and cranes before others: what the same times can be found again by.</summary>
+    public long Ahead { get; init; }
+
     /// <summary>Set-up parts before it, and changes of worn blades inside it, by start.</summary>
     public required IReadOnlyList<ScheduledSetUp> SetUps { get; init; }
 

@@ -38,8 +38,13 @@ internal sealed class CostBound
     /// <summary>The bound on the cost of those jobs that are scheduled, and how it was found.</summary>
     public static (Int128 Micros, ScheduleBoundRule Rule) Of(Shop shop, Predicate<int> scheduled) => new CostBound(shop, scheduled).Bound();
 
-    /// <summary>The earliest end of a job that has its quickest saw to itself.</summary>
-    public static long FinishAlone(Shop shop, string jobId) => new CostBound(shop, job => shop.Jobs[job].JobId == jobId).FinishesAlone().Finish.Where(finish => finish < long.MaxValue).DefaultIfEmpty(0).Max();
+    /// <summary>The earliest end of each job, all its parts done, if it had its quickest saw to itself; by job.</summary>
+    public static Dictionary<string, long> FinishesAlone(Shop shop)
+    {
+        var (finish, _) = new CostBound(shop, _ => true).FinishesAlone();
+        return Enumerable.Range(0, finish.Length).Where(job => finish[job] < long.MaxValue).GroupBy(job => shop.Jobs[job].JobId, StringComparer.Ordinal)
+            .ToDictionary(group => group.Key, group => group.Max(job => finish[job]), StringComparer.Ordinal);
+    }
 
     private (Int128 Micros, ScheduleBoundRule Rule) Bound()
     {

@@ -1,10 +1,12 @@
+using SawEngine.Core.Scheduling;
 using SawEngine.Solvers.Scheduling.Search;
 
 namespace SawEngine.Solvers.Scheduling;
 
 /// <summary>
 /// Improves a plan by its own times, with calendars, overtime, operators and cranes: jobs are taken out and put back where the axes say that it costs least
-/// (iterated greedy, Ruiz and Stuetzle 2007), or changed at random where the axes find that hardly dearer, or overtime is worked or left. Each plan is timed;
+/// (iterated greedy, Ruiz and Stuetzle 2007), or changed at random where the axes find that hardly dearer, or overtime is
+/// worked or left, jobs have hands before others, or keep the starts of the earlier schedule. Each plan is timed;
 /// a slightly worse one may be gone on from, less so toward the end.
 /// </summary>
 internal sealed class DecodedSearch
@@ -17,7 +19,10 @@ internal sealed class DecodedSearch
     private const int DrawsPerPlacement = 20; // in time
     private const int Levels = 64;
 
+    private static readonly long[] AheadHours = [0, 1, 8, 72, 1_000];
+
     private readonly Shop shop;
+    private readonly bool costsMoves;
     private readonly WorkMeter meter;
     private readonly SplitMix random = new(Seed);
     private readonly Decoding decoding;
@@ -35,6 +40,7 @@ internal sealed class DecodedSearch
     {
         (this.axis, this.meter, shop) = (axis, meter, start.Shop);
         decoding = new(shop);
+        costsMoves = shop.Problem.Previous is { CostMicrosPerHourMoved: > 0 };
         shaking = new(axis.Sequences, random);
         changes = new(axis.Sequences, random);
         overtime = [.. shop.Saws.SelectMany((saw, i) => saw.Overtime.Select((_, window) => (i, window)))];
@@ -100,6 +106,10 @@ internal sealed class DecodedSearch
     {
         if (axis.Sequences.Jobs == 1 || (overtime.Length > 0 && random.OneIn(8)))
             ChangeOvertime();
+        else if (shop.IsCoupled && random.OneIn(8))
+            ChangeAhead();
+        else if (costsMoves && random.OneIn(4))
+            ChangeKept();
         else
             ChangeSequences();
     }
@@ -110,6 +120,14 @@ internal sealed class DecodedSearch
             return;
         var (saw, window) = overtime[random.Below(overtime.Length)];
         trial.WorkOvertime(saw, window, !trial.OvertimeWorked[saw][window]);
+    }
+
+    private void ChangeAhead() => trial.Ahead[random.Below(shop.Jobs.Length)] = AheadHours[random.Below(AheadHours.Length)] * ScheduleCost.SecondsPerHour;
+
+    private void ChangeKept()
+    {
+        var job = random.Below(shop.Jobs.Length);
+        trial.KeepsStart[job] = !trial.KeepsStart[job];
     }
 
     private void ChangeSequences()

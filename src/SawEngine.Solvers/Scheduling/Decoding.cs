@@ -17,6 +17,7 @@ internal sealed class Decoding
     private readonly int[] next;
     private readonly long[] ready;
     private readonly bool[] isPlaced;
+    private readonly long[] ahead; // by job: the most of it and of those after it on its saw
 
     public Decoding(Shop shop)
     {
@@ -28,6 +29,7 @@ internal sealed class Decoding
         next = new int[states.Length];
         ready = new long[states.Length];
         isPlaced = new bool[shop.Jobs.Length];
+        ahead = new long[shop.Jobs.Length];
     }
 
     /// <summary>The listed jobs of a plan that has its times, by saw and sequence.</summary>
@@ -56,6 +58,7 @@ internal sealed class Decoding
                 Place(plan, saw, recorded);
         for (var saw = 0; saw < states.Length; saw++)
             ready[saw] = SawClock.NextAttended(plan.Windows(saw), states[saw]);
+        LookAhead(plan);
         if (!shop.IsCoupled)
             for (var saw = 0; saw < states.Length; saw++)
                 while (next[saw] < plan.Sequences[saw].Count)
@@ -64,7 +67,14 @@ internal sealed class Decoding
             Place(plan, saw, recorded);
     }
 
-    /// <summary>The saw that can go on first; where all wait for one another, the first that is not done.</summary>
+    private void LookAhead(SawPlan plan)
+    {
+        foreach (var sequence in plan.Sequences)
+            for (var (place, most) = (sequence.Count - 1, 0L); place >= 0; place--)
+                ahead[sequence[place]] = most = Math.Max(most, plan.Ahead[sequence[place]]);
+    }
+
+    /// <summary>The saw that can go on first, less what its jobs are ahead; where all wait for one another, the first that is not done.</summary>
     private int NextSaw(SawPlan plan)
     {
         var (best, earliest, waiting) = (-1, long.MaxValue, -1);
@@ -73,8 +83,9 @@ internal sealed class Decoding
             if (next[saw] >= plan.Sequences[saw].Count)
                 continue;
             waiting = waiting < 0 ? saw : waiting;
-            if (ready[saw] < earliest && AreBeforePlaced(plan.Sequences[saw][next[saw]]))
-                (best, earliest) = (saw, ready[saw]);
+            var job = plan.Sequences[saw][next[saw]];
+            if (ready[saw] - ahead[job] < earliest && AreBeforePlaced(job))
+                (best, earliest) = (saw, ready[saw] - ahead[job]);
         }
         return best >= 0 ? best : waiting;
     }
@@ -114,6 +125,7 @@ internal sealed class Decoding
             SawId = shop.Saws[saw].SawId,
             Sequence = next[saw],
             FirstStep = shop.Parts[job].FirstStep,
+            Ahead = plan.Ahead[job],
             SetUps = record!.SetUps.Count <= 1 ? record.SetUps : [.. record.SetUps.OrderBy(part => part.Start)],
             Work = record.Work,
         });

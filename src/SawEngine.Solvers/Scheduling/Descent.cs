@@ -1,6 +1,6 @@
 namespace SawEngine.Solvers.Scheduling;
 
-/// <summary>Moves single jobs to where they cost less, until none does or the work is spent.</summary>
+/// <summary>Moves single jobs to where they cost less, and works or leaves single windows of overtime, until nothing helps or the work is spent.</summary>
 internal static class Descent
 {
     private const int PlacesPerSaw = 2;
@@ -18,6 +18,13 @@ internal static class Descent
                     (plan, isBetter) = (other, true);
                     placements.Use(plan);
                 }
+            for (var saw = 0; saw < plan.Shop.Saws.Length; saw++)
+                for (var window = 0; window < plan.Shop.Saws[saw].Overtime.Count && !meter.Stopped; window++)
+                    if (placements.WithOvertime(saw, window, !plan.OvertimeWorked[saw][window]) is var other && other.Score().CompareTo(plan.Score()) < 0)
+                    {
+                        (plan, isBetter) = (other, true);
+                        placements.Use(plan);
+                    }
         }
         return plan;
     }

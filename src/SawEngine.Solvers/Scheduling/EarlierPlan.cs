@@ -1,6 +1,6 @@
 namespace SawEngine.Solvers.Scheduling;
 
-/// <summary>An earlier schedule on the saws as they are now: the same saws and sequences, as early as it goes, and jobs that are new where they cost least.</summary>
+/// <summary>An earlier schedule on the saws as they are now: the same saws and sequences, as early as it goes or, where moving costs, no earlier than before, and jobs that are new where they cost least.</summary>
 internal static class EarlierPlan
 {
     private const int PlacesPerSaw = 3;
@@ -12,7 +12,10 @@ internal static class EarlierPlan
             plan.Sequences[saw].AddRange(shop.Frozen[saw]);
         foreach (var job in Enumerable.Range(0, shop.Jobs.Length).Where(job => !shop.IsFrozen(job)).OrderBy(job => shop.Previous[job]?.Start ?? long.MaxValue))
             if (shop.Previous[job] is { } place && Array.FindIndex(shop.Saws, saw => saw.SawId == place.SawId) is >= 0 and var saw && shop.Work[job][saw] is not null)
+            {
                 plan.Sequences[saw].Add(job);
+                plan.KeepsStart[job] = shop.Problem.Previous!.CostMicrosPerHourMoved > 0;
+            }
         var decoding = new Decoding(shop);
         decoding.Run(plan);
         foreach (var job in Enumerable.Range(0, shop.Jobs.Length).Where(job => plan.Finish[job] == SawPlan.NotScheduled && !shop.IsFrozen(job)).ToList())

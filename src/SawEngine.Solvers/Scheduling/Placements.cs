@@ -5,6 +5,8 @@ namespace SawEngine.Solvers.Scheduling;
 /// <summary>Other places for one job of a plan, the others in their order.</summary>
 internal sealed class Placements
 {
+    private const int SetUpsPerPlacement = 200; // in time
+
     private readonly WorkMeter meter;
     private readonly Decoding decoding;
     private readonly AxisSequences? axis;
@@ -14,7 +16,8 @@ internal sealed class Placements
     {
         (this.plan, this.meter) = (plan, meter);
         decoding = new(plan.Shop);
-        axis = AxisSequences.Of(plan, new(long.MaxValue, CancellationToken.None));
+        axis = meter.Stopped ? null : AxisSequences.Of(plan, new(long.MaxValue, CancellationToken.None));
+        meter.Count((long)plan.Shop.Jobs.Length * plan.Shop.Jobs.Length * plan.Shop.Saws.Length / SetUpsPerPlacement);
     }
 
     /// <summary>Goes on with another plan of the same jobs.</summary>
@@ -38,6 +41,16 @@ internal sealed class Placements
         foreach (var sequence in other.Sequences)
             sequence.Remove(job);
         other.Sequences[saw].Insert(Math.Min(place, other.Sequences[saw].Count), job);
+        decoding.Run(other);
+        meter.Count(plan.Shop.Jobs.Length);
+        return other;
+    }
+
+    /// <summary>The plan with a window of overtime worked or left, timed.</summary>
+    public SawPlan WithOvertime(int saw, int window, bool isWorked)
+    {
+        var other = new SawPlan(plan);
+        other.WorkOvertime(saw, window, isWorked);
         decoding.Run(other);
         meter.Count(plan.Shop.Jobs.Length);
         return other;

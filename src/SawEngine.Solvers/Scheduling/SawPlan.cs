@@ -15,6 +15,8 @@ internal sealed class SawPlan
         this.shop = shop;
         Sequences = Array.ConvertAll(shop.Saws, _ => new List<int>());
         OvertimeWorked = Array.ConvertAll(shop.Saws, saw => new bool[saw.Overtime.Count]);
+        Ahead = new long[shop.Jobs.Length];
+        KeepsStart = new bool[shop.Jobs.Length];
         windows = new TimeWindow[]?[shop.Saws.Length];
         Start = new long[shop.Jobs.Length];
         Finish = new long[shop.Jobs.Length];
@@ -31,6 +33,12 @@ internal sealed class SawPlan
 
     /// <summary>By saw and overtime window.</summary>
     public bool[][] OvertimeWorked { get; }
+
+    /// <summary>How many seconds before its turn each job is timed, with all that are before it on its saw, so that it has hands and cranes before others.</summary>
+    public long[] Ahead { get; }
+
+    /// <summary>Whether each job waits for the start that it has in the earlier schedule.</summary>
+    public bool[] KeepsStart { get; }
 
     /// <summary>Start of the work of each job that is scheduled.</summary>
     public long[] Start { get; }
@@ -49,7 +57,13 @@ internal sealed class SawPlan
         for (var saw = 0; saw < shop.Saws.Length; saw++)
         {
             var jobs = schedule.Jobs.Where(job => job.SawId == shop.Saws[saw].SawId).OrderBy(job => job.Sequence).ToList();
-            plan.Sequences[saw].AddRange(jobs.Select(job => index[(job.JobId, job.FirstStep)]));
+            foreach (var job in jobs)
+            {
+                var at = index[(job.JobId, job.FirstStep)];
+                plan.Sequences[saw].Add(at);
+                plan.Ahead[at] = job.Ahead;
+                plan.KeepsStart[at] = shop.Previous[at]?.Start == job.Start;
+            }
             for (var window = 0; window < shop.Saws[saw].Overtime.Count; window++)
                 plan.WorkOvertime(saw, window, jobs.Exists(job => IsIn(job, shop.Saws[saw].Overtime[window].Window)));
         }
@@ -67,6 +81,8 @@ internal sealed class SawPlan
             foreach (var job in Sequences[saw])
             {
                 var (own, before) = (parts[shop.Jobs[job].JobId].ToList(), shop.Parts[job]);
+                foreach (var one in own)
+                    (plan.Ahead[one], plan.KeepsStart[one]) = (Ahead[job], KeepsStart[job]);
                 if (own.Count == shop.SplitJobs.GetValueOrDefault(before.Job.JobId, 1))
                     plan.Sequences[saw].Add(own.Find(one => other.Parts[one].FirstStep == before.FirstStep));
                 else if (before.FirstStep == 0)
@@ -119,6 +135,8 @@ internal sealed class SawPlan
             other.OvertimeWorked[saw].CopyTo(OvertimeWorked[saw], 0);
             windows[saw] = other.windows[saw];
         }
+        other.Ahead.CopyTo(Ahead, 0);
+        other.KeepsStart.CopyTo(KeepsStart, 0);
         other.Start.CopyTo(Start, 0);
         other.Finish.CopyTo(Finish, 0);
         other.Cost.CopyTo(Cost, 0);
@@ -132,10 +150,12 @@ internal sealed class SawPlan
             Cost[job] += ScheduleCost.Moved(shop.Problem.Previous!, place, shop.Saws[saw].SawId, start);
     }
 
-    /// <summary>Earliest start of a job's work: its release, or the last finish of the jobs before it; negative where one of them is not scheduled, or not yet.</summary>
+    /// <summary>Earliest start of a job's work: its release, the start that it keeps, or the last finish of the jobs before it; negative where one of them is not scheduled, or not yet.</summary>
     public long ReleaseOf(int job, SawWork work)
     {
         var release = Math.Max(0, work.Release);
+        if (KeepsStart[job] && !shop.IsFrozen(job) && shop.Previous[job] is { } place)
+            release = Math.Max(release, place.Start);
         foreach (var before in shop.Before[job])
         {
             if (Finish[before] == NotScheduled)

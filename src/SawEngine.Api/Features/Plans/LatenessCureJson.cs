@@ -7,7 +7,7 @@ namespace SawEngine.Api.Features.Plans;
 /// <summary>One change that would make something promised less late.</summary>
 public sealed record LatenessCureJson
 {
-    /// <summary>The last job goes ahead of others on its saw, to another saw, or is split in two on two saws; the saw works longer, or is not down; or its material is there at the start of the plan.</summary>
+    /// <summary>The last job goes ahead of others on its saw, to another saw, or is split in two on two saws (`mostParts` of a job allows it); the saw works longer, or is not down; or its material is there at the start of the plan.</summary>
     [KnownValues(typeof(LatenessCureKind))]
     public required string Kind { get; init; }
 
@@ -18,7 +18,7 @@ public sealed record LatenessCureJson
     [Range(0, int.MaxValue)]
     public required decimal LateHours { get; init; }
 
-    /// <summary>By how much the whole schedule would cost more, lateness of all included; negative where less. What the change itself costs is not in it: sooner material or repair, or hours for which no overtime price is stated.</summary>
+    /// <summary>By how much the whole schedule would cost more, lateness of all included, which the total cost of a plan leaves out; negative where less. What the change itself costs is not in it: sooner material or repair, or hours for which no overtime price is stated.</summary>
     [Range(-Limits.Amount, Limits.Amount)]
     public required decimal CostChange { get; init; }
 

@@ -19,7 +19,7 @@ public sealed record LatenessJson
     [Range(0, Limits.Amount)]
     public required decimal Cost { get; init; }
 
-    /// <summary>Hours, to 4 decimals, that it would be late even if that job had its quickest saw to itself: no order of the jobs makes it less late.</summary>
+    /// <summary>Hours, to 4 decimals, that it would be late even if that job had its quickest saw to itself: no order of the jobs makes it less late. In a plan its bars stay as they are nested.</summary>
     [Range(0, int.MaxValue)]
     public required decimal LateHoursAlone { get; init; }
 

@@ -7,7 +7,7 @@ namespace SawEngine.Api.Features.Plans;
 /// <summary>Why a job is on its saw.</summary>
 public sealed record SawChoiceJson
 {
-    /// <summary>No other saw can take it, it is frozen there, it costs no less elsewhere as the other jobs lie, or (`notImproved`) it would cost less elsewhere and the search did not find it.</summary>
+    /// <summary>No other saw may take it (in a plan: none of those that its bars were nested for), it is frozen there, it costs no less elsewhere as the other jobs lie, or (`notImproved`) it would cost less elsewhere and the search did not find it.</summary>
     [KnownValues(typeof(SawReason))]
     public required string Reason { get; init; }
 

@@ -28,14 +28,9 @@ internal sealed class EditedRows
     {
         foreach (var onSaw in All.GroupBy(row => row.Json.SawId, StringComparer.Ordinal).OrderBy(onSaw => onSaw.Key, StringComparer.Ordinal))
         {
-            var left = 0;
-            foreach (var row in onSaw.OrderBy(row => row.Json.Sequence))
-            {
-                if (row.Broken is null)
-                    yield return (row, row.Json.Sequence - left);
-                else
-                    left++;
-            }
+            var broken = onSaw.Where(row => row.Broken is not null).Select(row => row.Json.Sequence).ToList();
+            foreach (var row in onSaw.Where(row => row.Broken is null).OrderBy(row => row.Json.Sequence))
+                yield return (row, row.Json.Sequence - broken.Count(sequence => sequence < row.Json.Sequence));
         }
     }
 

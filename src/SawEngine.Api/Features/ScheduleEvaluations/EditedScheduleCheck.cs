@@ -21,7 +21,7 @@ internal sealed class EditedScheduleCheck(ScheduleEvaluationRequest request, Edi
             .Where(violation => !NotStated.Contains(violation.Code, StringComparer.Ordinal)
                 && !(violation is { Code: ScheduleRule.JobMissing, JobId: { } job } && withoutPlace.Contains(job)))
             .Select(Placed);
-        var ofStatements = edited.IsTimed ? [] : edited.Rows.All.Where(row => row.Broken is null).SelectMany(OfStatements);
+        var ofStatements = edited.IsTimed ? EditedSequences.Faults(problem, edited.Rows) : edited.Rows.All.Where(row => row.Broken is null).SelectMany(OfStatements);
         return [.. broken.Select(row => row.Broken!).Concat(ofStatements).Concat(ofVerifier).OrderBy(violation => violation.Place)];
     }
 

@@ -10,7 +10,7 @@ public sealed record ScheduleViolationJson
     public required string Pointer { get; init; }
 
     /// <summary>The rule, for a program.</summary>
-    [KnownValues(typeof(ScheduleRule), EditedScheduleRule.StatementDiffers)]
+    [KnownValues(typeof(ScheduleRule), EditedScheduleRule.StatementDiffers, EditedScheduleRule.SequenceRepeated, EditedScheduleRule.SequenceAgainstAfter)]
     public required string Code { get; init; }
 
     /// <summary>What breaks it, for a person; times in it are seconds since planStart.</summary>

@@ -14,6 +14,7 @@ internal sealed class ScheduleAnswer(ScheduleProblemRequest request, ScheduleMap
     {
         context.Warnings.AddRange(mapping.Warnings());
         context.Warnings.AddRange(FrozenStarts.NotKept(mapping, schedule));
+        context.Warnings.AddRange(LateAtNoCost());
         var rows = new ScheduleRows(request, mapping, schedule.Jobs);
         var totals = rows.Totals();
         return new()
@@ -35,6 +36,24 @@ internal sealed class ScheduleAnswer(ScheduleProblemRequest request, ScheduleMap
             StoppedBy = WireEnum.Text(Ended(context)),
             Warnings = context.Warnings,
             Timing = new() { TotalMs = context.ElapsedMs },
+        };
+    }
+
+    /// <summary>A warning where jobs are late and nothing keeps them from that.</summary>
+    private IEnumerable<WarningJson> LateAtNoCost()
+    {
+        var finish = schedule.Jobs.ToLookup(job => job.JobId, job => job.Finish, StringComparer.Ordinal);
+        var late = mapping.Problem.Deliveries.Where(delivery => delivery.CostMicrosPerHourLate == 0)
+            .Select(delivery => (delivery.DeliveryId, SecondsLate: delivery.JobIds.SelectMany(id => finish[id]).DefaultIfEmpty(delivery.Due ?? 0).Max() - delivery.Due))
+            .Where(delivery => delivery.SecondsLate > 0).ToList();
+        if (late.Count == 0)
+            yield break;
+        var latest = late.MaxBy(delivery => delivery.SecondsLate);
+        yield return new()
+        {
+            Code = WarningCode.LateAtNoCost,
+            JobId = latest.DeliveryId,
+            Detail = $"{late.Count} of the jobs {(late.Count == 1 ? "ends" : "end")} after `due` at no cost, {latest.DeliveryId} the latest. State `costPerHourLate`, and a weight of tardiness above 0, where that matters.",
         };
     }
 

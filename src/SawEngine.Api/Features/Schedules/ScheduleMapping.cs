@@ -107,7 +107,7 @@ internal sealed class ScheduleMapping
         if (_request.Previous is not { } previous)
             return null;
         var asked = _request.Jobs.Select(job => job.JobId).ToHashSet(StringComparer.Ordinal);
-        return new([.. previous.Jobs.Where(job => asked.Contains(job.JobId)).OrderBy(job => job.JobId, StringComparer.Ordinal).Select(job => new PreviousPlace(job.JobId, job.SawId, Clock.SecondsBefore(job.Start)))])
+        return new([.. previous.Jobs.Where(job => asked.Contains(job.JobId)).OrderBy(job => job.JobId, StringComparer.Ordinal).Select(job => new PreviousPlace(job.JobId, job.SawId, Math.Max(0, Clock.SecondsBefore(job.Start))))])
         {
             CostMicrosPerHourMoved = (long)(previous.CostPerHourMoved * Micros),
             CostMicrosPerSawChange = (long)(previous.CostPerSawChange * Micros),

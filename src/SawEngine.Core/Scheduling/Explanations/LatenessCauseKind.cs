@@ -9,10 +9,10 @@ public enum LatenessCauseKind
     /// <summary>Jobs that it must follow.</summary>
     Predecessors,
 
-    /// <summary>Other jobs on its saw.</summary>
+    /// <summary>Other jobs on its saw, and what these wait for.</summary>
     EarlierJobs,
 
-    /// <summary>Its saw has no shift.</summary>
+    /// <summary>Its saw has no shift, or none long enough for what comes next.</summary>
     NotAttended,
 
     /// <summary>Its saw is down, or in maintenance, in its shifts.</summary>

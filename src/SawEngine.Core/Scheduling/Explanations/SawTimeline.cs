@@ -7,6 +7,7 @@ public sealed class SawTimeline
     private readonly Dictionary<string, long> finishes = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ScheduleSaw> saws;
     private readonly ILookup<string, ScheduledJob> onSaw;
+    private readonly HashSet<string> withHands;
 
     /// <summary>The timeline of a clean schedule.</summary>
     public SawTimeline(ScheduleProblem problem, Schedule schedule)
@@ -14,6 +15,7 @@ public sealed class SawTimeline
         jobs = problem.Jobs.ToDictionary(job => job.JobId, StringComparer.Ordinal);
         saws = problem.Saws.ToDictionary(saw => saw.SawId, StringComparer.Ordinal);
         onSaw = schedule.Jobs.OrderBy(job => job.Sequence).ToLookup(job => job.SawId, StringComparer.Ordinal);
+        withHands = [.. problem.Operators.SelectMany(one => one.SawIds), .. problem.Cranes.SelectMany(crane => crane.SawIds)];
         foreach (var job in schedule.Jobs)
             finishes[job.JobId] = Math.Max(job.Finish, finishes.GetValueOrDefault(job.JobId, long.MinValue));
     }
@@ -24,45 +26,48 @@ public sealed class SawTimeline
         var job = jobs[scheduled.JobId];
         var setUpEnd = scheduled.SetUps.Where(part => part.Finish <= scheduled.Start).Select(part => part.Finish).DefaultIfEmpty(long.MinValue).Max();
         if (scheduled.Start > setUpEnd && scheduled.Start > 0 && scheduled.Start == ReleaseOf(job))
-            return new(WaitKind.Release);
+            return new(job.Frozen is null ? WaitKind.Release : WaitKind.Frozen);
         if (scheduled.Start > setUpEnd && LastPredecessor(job) is { } before && finishes[before] == scheduled.Start)
             return new(WaitKind.Predecessor, before);
         if (setUpEnd > long.MinValue && setUpEnd < scheduled.Start)
-            return new(IsAttendedBefore(scheduled.SawId, scheduled.Start) ? WaitKind.OperatorOrCrane : WaitKind.NotAttended);
+            return new(WaitsForHands(scheduled.SawId, scheduled.Start) ? WaitKind.OperatorOrCrane : WaitKind.NotAttended);
         var start = scheduled.SetUps.Select(part => part.Start).Append(scheduled.Start).Min();
         if (start == 0)
             return new(WaitKind.PlanStart);
         var earlier = onSaw[scheduled.SawId].LastOrDefault(other => other.Sequence < scheduled.Sequence);
         if (earlier is not null && earlier.Finish == start)
             return new(WaitKind.SawBusy, earlier.JobId);
-        return new(IsAttendedBefore(scheduled.SawId, start) ? WaitKind.OperatorOrCrane : WaitKind.NotAttended);
+        return new(WaitsForHands(scheduled.SawId, start) ? WaitKind.OperatorOrCrane : WaitKind.NotAttended);
     }
 
     /// <summary>What the time from the start of the plan to a job's end is spent on, the longest first.</summary>
     public IReadOnlyList<LatenessCause> CausesOf(ScheduledJob scheduled)
     {
-        var job = jobs[scheduled.JobId];
+        var (job, saw) = (jobs[scheduled.JobId], saws[scheduled.SawId]);
         var release = ReleaseOf(job);
         var predecessors = LastPredecessor(job) is { } before ? finishes[before] : 0;
         var others = onSaw[scheduled.SawId].Where(other => other.Sequence < scheduled.Sequence).ToList();
+        var left = new TimeLeft(scheduled.Finish);
         var seconds = new SortedDictionary<LatenessCauseKind, long>();
-        var cuts = Boundaries(scheduled, others, release, predecessors);
-        for (var i = 0; i + 1 < cuts.Count; i++)
-        {
-            var kind = KindAt(cuts[i]);
-            seconds[kind] = seconds.GetValueOrDefault(kind) + cuts[i + 1] - cuts[i];
-        }
+        Take(LatenessCauseKind.Work, Worked(scheduled));
+        Take(LatenessCauseKind.SetUps, SetUp(scheduled));
+        Take(LatenessCauseKind.Release, [new(0, Math.Min(release, scheduled.Start))]);
+        Take(LatenessCauseKind.Predecessors, [new(0, Math.Min(predecessors, scheduled.Start))]);
+        Take(LatenessCauseKind.EarlierJobs, others.SelectMany(other => Worked(other).Concat(SetUp(other))));
+        // Idle though attended: for hands, else behind a job that waits itself, or because what comes next does not fit.
+        if (HasHands(scheduled.SawId))
+            Take(LatenessCauseKind.OperatorOrCrane, saw.Windows);
+        else if (others.Count > 0)
+            Take(LatenessCauseKind.EarlierJobs, saw.Windows.TakeWhile(window => window.Start < others[^1].Finish).Select(window => window with { End = Math.Min(window.End, others[^1].Finish) }));
+        Take(LatenessCauseKind.SawDown, saw.Lost);
+        Take(LatenessCauseKind.NotAttended, [new(0, scheduled.Finish)]);
         return [.. seconds.OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key).Select(pair => new LatenessCause(pair.Key, pair.Value, JobIds(pair.Key)))];
 
-        LatenessCauseKind KindAt(long second) =>
-            scheduled.Work.Any(span => span.Start <= second && second < span.Finish) ? LatenessCauseKind.Work
-            : scheduled.SetUps.Any(part => part.Start <= second && second < part.Finish) ? LatenessCauseKind.SetUps
-            : second < release && second < scheduled.Start ? LatenessCauseKind.Release
-            : second < predecessors && second < scheduled.Start ? LatenessCauseKind.Predecessors
-            : others.Any(other => IsBusy(other, second)) ? LatenessCauseKind.EarlierJobs
-            : IsAttended(scheduled.SawId, second) ? LatenessCauseKind.OperatorOrCrane
-            : IsIn(saws[scheduled.SawId].Lost, second) ? LatenessCauseKind.SawDown
-            : LatenessCauseKind.NotAttended;
+        void Take(LatenessCauseKind kind, IEnumerable<TimeWindow> windows)
+        {
+            if (left.Take(windows) is > 0 and var taken)
+                seconds[kind] = seconds.GetValueOrDefault(kind) + taken;
+        }
 
         IReadOnlyList<string> JobIds(LatenessCauseKind kind) => kind switch
         {
@@ -72,24 +77,16 @@ public sealed class SawTimeline
         };
     }
 
+    private static IEnumerable<TimeWindow> Worked(ScheduledJob job) => job.Work.Select(span => new TimeWindow(span.Start, span.Finish));
+
+    private static IEnumerable<TimeWindow> SetUp(ScheduledJob job) => job.SetUps.Select(part => new TimeWindow(part.Start, part.Finish));
+
     private static long ReleaseOf(ScheduleJob job) => job.Frozen is { } place ? place.Start : job.Release;
 
     private string? LastPredecessor(ScheduleJob job) => job.Frozen is not null ? null : job.After.Where(finishes.ContainsKey).MaxBy(id => finishes[id]);
 
-    private List<long> Boundaries(ScheduledJob scheduled, List<ScheduledJob> others, long release, long predecessors)
-    {
-        var events = others.Append(scheduled)
-            .SelectMany(job => job.SetUps.SelectMany(part => new[] { part.Start, part.Finish }).Concat(job.Work.SelectMany(span => new[] { span.Start, span.Finish })));
-        var windows = saws[scheduled.SawId].Windows.Concat(saws[scheduled.SawId].Lost).SelectMany(window => new[] { window.Start, window.End });
-        return [.. events.Concat(windows).Concat([0, release, predecessors]).Where(second => second >= 0 && second <= scheduled.Finish).Distinct().Order()];
-    }
+    private bool WaitsForHands(string sawId, long second) =>
+        HasHands(sawId) && saws[sawId].Windows.Any(window => window.Start < second && second <= window.End);
 
-    private static bool IsBusy(ScheduledJob job, long second) =>
-        job.SetUps.Any(part => part.Start <= second && second < part.Finish) || job.Work.Any(span => span.Start <= second && second < span.Finish);
-
-    private bool IsAttendedBefore(string sawId, long second) => IsAttended(sawId, second - 1);
-
-    private bool IsAttended(string sawId, long second) => IsIn(saws[sawId].Windows, second);
-
-    private static bool IsIn(IReadOnlyList<TimeWindow> windows, long second) => windows.Any(window => window.Start <= second && second < window.End);
+    private bool HasHands(string sawId) => withHands.Contains(sawId);
 }

@@ -12,6 +12,7 @@ internal sealed class CureSearch
 
     private readonly ScheduleProblem problem;
     private readonly SawPlan plan;
+    private readonly Placements placements;
     private readonly Delivery delivery;
     private readonly WorkMeter meter;
     private readonly int job;
@@ -19,9 +20,9 @@ internal sealed class CureSearch
     private readonly long secondsLate;
     private readonly Int128 cost;
 
-    public CureSearch(ScheduleProblem problem, SawPlan plan, Delivery delivery, ScheduledJob last, WorkMeter meter)
+    public CureSearch(ScheduleProblem problem, SawPlan plan, Placements placements, Delivery delivery, ScheduledJob last, WorkMeter meter)
     {
-        (this.problem, this.plan, this.delivery, this.meter) = (problem, plan, delivery, meter);
+        (this.problem, this.plan, this.placements, this.delivery, this.meter) = (problem, plan, placements, delivery, meter);
         job = Array.FindIndex(plan.Shop.Parts, part => part.Job.JobId == last.JobId && part.FirstStep == last.FirstStep);
         home = Array.FindIndex(plan.Shop.Saws, saw => saw.SawId == last.SawId);
         secondsLate = last.Finish - delivery.Due!.Value;
@@ -43,14 +44,13 @@ internal sealed class CureSearch
             return null;
         var (first, place) = (plan.FrozenCount(home), plan.Sequences[home].IndexOf(job));
         var step = Math.Max(1, (place - first + MostPlacesSooner - 1) / MostPlacesSooner);
-        var placements = new Placements(plan, meter);
         return Best(
             LatenessCureKind.Sooner, Enumerable.Range(0, MostPlacesSooner).Select(i => place - step - (i * step)).Where(at => at >= first).TakeWhile(_ => !meter.Stopped)
                 .Select(at => (home, placements.With(job, home, at))), namesSaw: false);
     }
 
     private LatenessCure? OtherSaw() =>
-        IsFrozen ? null : Best(LatenessCureKind.OtherSaw, new Placements(plan, meter).Best(job, saw => saw != home, PlacesPerSaw));
+        IsFrozen || meter.Stopped ? null : Best(LatenessCureKind.OtherSaw, placements.Best(job, saw => saw != home, PlacesPerSaw));
 
     private LatenessCure? Split()
     {
@@ -77,12 +77,21 @@ internal sealed class CureSearch
 
     private LatenessCure? SawNotDown()
     {
-        var saw = plan.Shop.Saws[home];
-        if (saw.Lost.Count == 0 || meter.Stopped)
-            return null;
-        var whole = problem with { Saws = [.. problem.Saws.Select(one => one.SawId == saw.SawId ? one with { Windows = With(one.Windows, [.. one.Lost]), Lost = [] } : one)] };
-        var other = Timed(new(whole, plan.Shop.SplitJobs));
-        return Best(LatenessCureKind.SawNotDown, [(home, other)]);
+        var down = Enumerable.Range(0, plan.Shop.Saws.Length).Where(saw => plan.Shop.Saws[saw].Lost.Count > 0 && plan.Shop.Work[job][saw] is not null);
+        return Best(LatenessCureKind.SawNotDown, down.TakeWhile(_ => !meter.Stopped).SelectMany(WithSawUp));
+    }
+
+    /// <summary>The jobs as they lie, and the job whole on the saw that is up.</summary>
+    private IEnumerable<(int Saw, SawPlan Plan)> WithSawUp(int saw)
+    {
+        var up = problem with { Saws = [.. problem.Saws.Select((one, i) => i == saw ? one with { Windows = With(one.Windows, [.. one.Lost]), Lost = [] } : one)] };
+        yield return (saw, Timed(new(up, plan.Shop.SplitJobs)));
+        if (IsFrozen)
+            yield break;
+        var jobId = plan.Shop.Jobs[job].JobId;
+        var whole = Timed(new(up, plan.Shop.SplitJobs.Where(split => split.Key != jobId).ToDictionary()));
+        foreach (var other in new Placements(whole, meter).Best(Array.FindIndex(whole.Shop.Jobs, one => one.JobId == jobId), one => one == saw, PlacesPerSaw))
+            yield return other;
     }
 
     private LatenessCure? Overtime()
@@ -120,7 +129,7 @@ internal sealed class CureSearch
         var saw = plan.Shop.Saws[home];
         var end = plan.Finish[job];
         var gaps = saw.Windows.Select((window, i) => new TimeWindow(window.End, Math.Min(window.End + seconds, i + 1 < saw.Windows.Count ? saw.Windows[i + 1].Start : long.MaxValue)))
-            .Where((gap, i) => gap.Start < end && gap.Seconds >= seconds).ToList();
+            .Where(gap => gap.Start < end && gap.Seconds >= seconds && !saw.Lost.Any(lost => lost.Start < gap.End && gap.Start < lost.End)).ToList();
         extra = gaps;
         return problem with
         {

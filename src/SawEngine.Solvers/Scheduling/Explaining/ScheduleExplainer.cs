@@ -34,6 +34,8 @@ public sealed class ScheduleExplainer : IScheduleExplainer
             if (delivery.JobIds.SelectMany(id => jobs[id]).MaxBy(job => job.Finish) is { } last && delivery.Due is { } due && last.Finish > due)
                 late.Add((delivery, last));
         var meter = new WorkMeter(PlacementsForCures, cancellation);
+        var alone = late.Count > 0 ? CostBound.FinishesAlone(shop) : [];
+        var placements = new Placements(plan, meter);
         return
         [
             .. late.OrderByDescending(one => CostOf(one.Delivery, one.Last)).ThenBy(one => one.Delivery.DeliveryId, StringComparer.Ordinal)
@@ -46,9 +48,9 @@ public sealed class ScheduleExplainer : IScheduleExplainer
             JobId = last.JobId,
             SecondsLate = last.Finish - delivery.Due!.Value,
             CostMicros = ScheduleCost.Held(CostOf(delivery, last)),
-            SecondsLateAlone = Math.Max(0, CostBound.FinishAlone(shop, last.JobId) - delivery.Due.Value),
+            SecondsLateAlone = Math.Max(0, alone.GetValueOrDefault(last.JobId) - delivery.Due.Value),
             Causes = timeline.CausesOf(last),
-            Cures = new CureSearch(problem, plan, delivery, last, meter).Find(),
+            Cures = meter.Stopped ? [] : new CureSearch(problem, plan, placements, delivery, last, meter).Find(),
         };
     }
 

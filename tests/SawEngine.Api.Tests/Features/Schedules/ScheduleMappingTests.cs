@@ -95,7 +95,7 @@ public sealed class ScheduleMappingTests
               "costPerHourMoved": 12.5, "costPerSawChange": 7
             }
             """);
-        Assert.Equal([new PreviousPlace("J", "s", 1), new PreviousPlace("Z", "gone", -3600)], problem.Previous!.Places);
+        Assert.Equal([new PreviousPlace("J", "s", 1), new PreviousPlace("Z", "gone", 0)], problem.Previous!.Places);
         Assert.Equal((12_500_000, 7_000_000), (problem.Previous.CostMicrosPerHourMoved, problem.Previous.CostMicrosPerSawChange));
         Assert.Null(Map("").Previous);
     }
