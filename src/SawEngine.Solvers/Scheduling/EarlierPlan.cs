@@ -19,7 +19,11 @@ internal static class EarlierPlan
         var decoding = new Decoding(shop);
         decoding.Run(plan);
         foreach (var job in Enumerable.Range(0, shop.Jobs.Length).Where(job => plan.Finish[job] == SawPlan.NotScheduled && !shop.IsFrozen(job)).ToList())
+        {
+            if (cancellation.IsCancellationRequested)
+                break;
             plan = Inserted(decoding, plan, job, cancellation);
+        }
         return plan;
     }
 
