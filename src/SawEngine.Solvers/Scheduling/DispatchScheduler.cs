@@ -70,7 +70,7 @@ public sealed class DispatchScheduler : IScheduler
         // Where nothing costs less, something may still be done earlier.
         best = DecodedSearch.Run(best, new(Placements(shop, effort) / (isLeast ? ShareOfProved : 1), cancellation));
         best = Descent.Run(best, new(Placements(shop, effort) / ShareOfDescent, cancellation));
-        return (Splitting.Run(best, plan => DecodedSearch.Run(plan, new(Placements(plan.Shop, effort) / ShareOfSplit, cancellation))), isLeast);
+        return (Splitting.Run(best, plan => DecodedSearch.Run(plan, new(Placements(plan.Shop, effort) / ShareOfSplit, cancellation)), cancellation), isLeast);
     }
 
     private static Schedule Named(SawPlan plan, Candidate first, bool isLeast = false) =>

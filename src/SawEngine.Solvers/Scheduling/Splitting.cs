@@ -6,14 +6,15 @@ internal static class Splitting
     /// <summary>The best plan found.</summary>
     /// <param name="plan">The plan with all jobs whole.</param>
     /// <param name="improve">Improves a plan without changing what is split.</param>
-    public static SawPlan Run(SawPlan plan, Func<SawPlan, SawPlan> improve)
+    /// <param name="cancellation">Ends the search.</param>
+    public static SawPlan Run(SawPlan plan, Func<SawPlan, SawPlan> improve, CancellationToken cancellation)
     {
-        for (var parts = 2; LateJobs(plan, parts) is { Count: > 0 } late; parts++)
+        for (var parts = 2; !cancellation.IsCancellationRequested && LateJobs(plan, parts) is { Count: > 0 } late; parts++)
         {
             var split = new Dictionary<string, int>(plan.Shop.SplitJobs);
             foreach (var jobId in late)
                 split[jobId] = parts;
-            var other = Rejoined(improve(plan.In(new(plan.Shop.Problem, split))));
+            var other = Rejoined(improve(plan.In(new(plan.Shop.Problem, split))), cancellation);
             if (!HasAllParts(other) || other.Score().CompareTo(plan.Score()) >= 0)
                 break;
             plan = other;
@@ -35,10 +36,12 @@ internal static class Splitting
         Enumerable.Range(0, plan.Shop.Jobs.Length).All(job => plan.Finish[job] != SawPlan.NotScheduled || !plan.Shop.SplitJobs.ContainsKey(plan.Shop.Jobs[job].JobId));
 
     /// <summary>Makes jobs whole again where that is no worse.</summary>
-    private static SawPlan Rejoined(SawPlan plan)
+    private static SawPlan Rejoined(SawPlan plan, CancellationToken cancellation)
     {
         foreach (var jobId in plan.Shop.SplitJobs.Keys.Order(StringComparer.Ordinal))
         {
+            if (cancellation.IsCancellationRequested)
+                break;
             var whole = new Dictionary<string, int>(plan.Shop.SplitJobs);
             whole.Remove(jobId);
             var other = plan.In(new(plan.Shop.Problem, whole));
