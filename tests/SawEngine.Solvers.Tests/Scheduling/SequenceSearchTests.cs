@@ -104,6 +104,23 @@ public class SequenceSearchTests
         Assert.Equal(ProblemOf.Id(1), Solved.By(problem).Jobs[0].JobId);
     }
 
+    /// <summary>One operator attends one saw at a time: the second job waits for the 100 s of the first, so that 200 s of work lose 100, and each 100 s count as 150.</summary>
+    [Fact]
+    public void Work_on_the_axes_is_stretched_by_what_the_plan_loses_to_hands()
+    {
+        var problem = ProblemOf.WithTardiness(
+            [ProblemOf.Saw(ProblemOf.SawId(0)), ProblemOf.Saw(ProblemOf.SawId(1))], [ProblemOf.Job(1, [100, null]), ProblemOf.Job(2, [null, 100])], [0, 0], [1, 1]);
+        Assert.Equal([100L, 100L], Stretched(problem));
+        Assert.Equal([150L, 150L], Stretched(problem with { Operators = [new("O1", [new(0, 10_000)], [.. problem.Saws.Select(saw => saw.SawId)], 1)] }));
+
+        static long[] Stretched(ScheduleProblem problem)
+        {
+            var shop = new Shop(problem);
+            var axis = AxisShop.Of(shop, new SawPlan(shop).With([[0], [1]]))!;
+            return [axis.Seconds[0][1], axis.Seconds[1][2]];
+        }
+    }
+
     // Pinedo, Scheduling, example of the apparent tardiness cost with set-ups (data from memory, optimum by enumeration).
     [Fact]
     public void Weighted_tardiness_of_four_jobs_with_set_ups_by_pair()

@@ -13,8 +13,7 @@ internal static class PlanSearch
     private const int ShareOfProved = 10;
     private const long WorkPerJobOfRound = 100_000; // the clock has the last word, and needs its time
     private const long WorkPerCubeOfRound = 400;
-    private const int StandardRounds = 2;
-    private const int ThoroughRounds = 2;
+    private const int Rounds = 2;
     private const int ShareWithoutSetUps = 3;
 
     /// <summary>The plan found, null where numbers are too large to search with; whether no plan of the same jobs costs less.</summary>
@@ -23,18 +22,18 @@ internal static class PlanSearch
         if (AxisShop.Of(start.Shop, start) is not { } axis)
             return (null, false);
         if (!axis.IsExact)
-            return (Near(start, axis, effort, cancellation), false);
+            return (Near(start, axis, cancellation), false);
         var proves = ExactSearch.CanProve(axis);
         var plan = Found(start, axis, new(WorkFor(axis, effort, proves), cancellation));
         return proves && HasAll(plan, start) ? Proved(axis, plan, cancellation) : (plan, false);
     }
 
     /// <summary>The best of some searches, each on axes that are stretched as the plan before it was.</summary>
-    private static SawPlan Near(SawPlan start, AxisShop axis, Effort effort, CancellationToken cancellation)
+    private static SawPlan Near(SawPlan start, AxisShop axis, CancellationToken cancellation)
     {
         var (best, plan) = (start, start);
         var work = Math.Min(WorkPerJobOfRound * axis.Jobs, WorkPerCubeOfRound * Cube(axis.Jobs));
-        for (var round = 0; round < (effort == Effort.Thorough ? ThoroughRounds : StandardRounds); round++)
+        for (var round = 0; round < Rounds; round++)
         {
             if (round > 0 && AxisShop.Of(plan.Shop, plan) is { } stretched)
                 axis = stretched;
