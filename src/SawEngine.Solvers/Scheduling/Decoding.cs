@@ -58,8 +58,9 @@ internal sealed class Decoding
                 Place(plan, saw, recorded);
         for (var saw = 0; saw < states.Length; saw++)
             ready[saw] = SawClock.NextAttended(plan.Windows(saw), states[saw]);
-        LookAhead(plan);
-        if (!shop.IsCoupled)
+        if (shop.IsCoupled)
+            LookAhead(plan);
+        else
             for (var saw = 0; saw < states.Length; saw++)
                 while (next[saw] < plan.Sequences[saw].Count)
                     Place(plan, saw, recorded);

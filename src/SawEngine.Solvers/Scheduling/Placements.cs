@@ -41,9 +41,7 @@ internal sealed class Placements
         foreach (var sequence in other.Sequences)
             sequence.Remove(job);
         other.Sequences[saw].Insert(Math.Min(place, other.Sequences[saw].Count), job);
-        decoding.Run(other);
-        meter.Count(plan.Shop.Jobs.Length);
-        return other;
+        return Timed(other);
     }
 
     /// <summary>The plan with a window of overtime worked or left, timed.</summary>
@@ -51,6 +49,11 @@ internal sealed class Placements
     {
         var other = new SawPlan(plan);
         other.WorkOvertime(saw, window, isWorked);
+        return Timed(other);
+    }
+
+    private SawPlan Timed(SawPlan other)
+    {
         decoding.Run(other);
         meter.Count(plan.Shop.Jobs.Length);
         return other;

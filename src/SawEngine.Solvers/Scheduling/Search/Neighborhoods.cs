@@ -1,6 +1,6 @@
 namespace SawEngine.Solvers.Scheduling.Search;
 
-/// <summary>Descends through shifts and exchanges of blocks of jobs, on one saw and between two, taking each change that helps as it is found.</summary>
+/// <summary>Descends through exchanges of blocks of jobs, neighbors or not, on one saw and between two, taking each change that helps as it is found.</summary>
 internal sealed class Neighborhoods
 {
     private const int ShortBlock = 10;

@@ -132,9 +132,7 @@ internal sealed class SawSequence
         }
     }
 
-    /// <summary>
-    /// Judges the exchange of two neighboring blocks; the second begins where the first ends. The answer is that of <see cref="Try"/>.
-    /// </summary>
+    /// <summary>Whether the exchange of two neighboring blocks costs less than the sequence as it is; where the second begins, the first ends.</summary>
     public bool IsBetterExchanged(int first, int second, int last) =>
         Judge(first - 1, [new(this, second, last), new(this, first, second - 1)], last + 1, Total) != TooDear;
 
